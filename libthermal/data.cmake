@@ -1,0 +1,18 @@
+# Data that the library carries: CSV beside the code that reads it, compiled in as text.
+function(dewgap_room_data room)
+  set(present "")
+  foreach(file IN LISTS ARGN)
+    if(EXISTS ${CMAKE_CURRENT_SOURCE_DIR}/dewgap/${room}/${file}.csv)
+      list(APPEND present ${file}_csv=dewgap/${room}/${file}.csv)
+    endif()
+  endforeach()
+  if(present)
+    dewgap_embed_text(room_${room} dewgap::embedded ${present})
+  endif()
+endfunction()
+
+dewgap_room_data(materials materials)
+dewgap_room_data(climate monthly_normals places)
+dewgap_room_data(airflow joint_leakage)
+dewgap_room_data(dwelling pressure_coefficients)
+dewgap_room_data(assessment priors observations cautions)

@@ -1,0 +1,20 @@
+// Physical constants of the house, each with unit, value and source.
+#pragma once
+
+namespace dewgap::constants {
+
+inline constexpr double stefan_boltzmann_W_m2K4 = 5.670374419e-8;  // CODATA 2018, exact to the digits shown
+inline constexpr double stefan_boltzmann_en_673_W_m2K4 = 5.67e-8;  // EN 673, from memory
+inline constexpr double celsius_zero_K = 273.15;                   // SI, exact
+inline constexpr double standard_gravity_m_s2 = 9.80665;           // CGPM 1901, exact
+inline constexpr double molar_gas_J_molK = 8.314462618;            // CODATA 2018
+inline constexpr double molar_mass_water_kg_mol = 18.01528e-3;     // IAPWS
+inline constexpr double molar_mass_dry_air_kg_mol = 28.9647e-3;    // CIPM-2007 air, 400 ppm CO2, from memory
+inline constexpr double gas_constant_water_J_kgK = molar_gas_J_molK / molar_mass_water_kg_mol;
+inline constexpr double gas_constant_dry_air_J_kgK = molar_gas_J_molK / molar_mass_dry_air_kg_mol;
+inline constexpr double standard_pressure_Pa = 101325.0;           // ISO 2533, exact
+inline constexpr double lewis_number_water_in_air = 0.85;          // handbooks give 0.84-0.87, from memory
+
+constexpr double kelvin(double temperature_C) { return temperature_C + celsius_zero_K; }
+
+}  // namespace dewgap::constants

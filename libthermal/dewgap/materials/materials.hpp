@@ -1,0 +1,56 @@
+// Properties of glass, sheets, films, tapes and frames. The numbers live in materials.csv, each with source and status.
+#pragma once
+
+#include <string_view>
+
+#include "dewgap/quantity.hpp"
+
+namespace dewgap {
+
+/// A property with the range that its sources span: best is the default, low and high bound the prior.
+struct PropertyRange {
+  double low = 0.0;
+  double best = 0.0;
+  double high = 0.0;
+};
+
+enum class GlassKind { soda_lime };
+enum class SheetKind { acrylic, polycarbonate, petg, glass, pet_film };
+enum class TapeKind { closed_cell_foam, open_cell_foam, magnetic };
+enum class FrameKind { softwood, hardwood, pvc_u, steel, aluminium };
+
+/// A pane or sheet material.
+struct SheetProperties {
+  PropertyRange conductivity_W_mK;
+  PropertyRange density_kg_m3;
+  PropertyRange emissivity;               ///< hemispherical, long-wave
+  PropertyRange long_wave_transmittance;  ///< at the usual thickness of the kind
+  PropertyRange solar_transmittance;      ///< at the usual thickness, normal incidence
+  PropertyRange solar_absorptance;        ///< same
+  PropertyRange vapour_resistance_factor; ///< mu
+  PropertyRange expansion_per_K;
+  PropertyRange young_modulus_Pa;
+  double poisson_ratio = 0.0;
+  double usual_thickness_m = 0.0;
+  double lasting_temperature_C = 0.0;     ///< lowest limit that its sources state
+};
+
+struct TapeProperties {
+  PropertyRange conductivity_W_mK;
+  PropertyRange vapour_resistance_factor;
+};
+
+struct FrameProperties {
+  PropertyRange conductivity_W_mK;
+};
+
+SheetProperties sheet_properties(SheetKind kind);
+SheetProperties glass_properties(GlassKind kind = GlassKind::soda_lime);
+TapeProperties tape_properties(TapeKind kind);
+FrameProperties frame_properties(FrameKind kind);
+
+std::string_view name_of(SheetKind kind);
+std::string_view name_of(TapeKind kind);
+std::string_view name_of(FrameKind kind);
+
+}  // namespace dewgap
