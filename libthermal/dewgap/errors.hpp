@@ -1,8 +1,6 @@
 // The one exception family of the library, and the checks that raise it.
 #pragma once
 
-#include <cstddef>
-#include <limits>
 #include <stdexcept>
 #include <string>
 #include <string_view>
@@ -27,6 +25,12 @@ class InvalidInput : public std::invalid_argument {
 
  private:
   std::string field_;
+};
+
+/// A use case could not be computed from valid input, because an inner calculation did not converge.
+class CalculationFailed : public std::runtime_error {
+ public:
+  explicit CalculationFailed(std::string_view why) : std::runtime_error(std::string(why)) {}
 };
 
 /// Throws InvalidInput unless permitted.min <= value <= permitted.max; NaN throws.

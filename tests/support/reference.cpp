@@ -45,17 +45,28 @@ void write_accuracy(std::string_view path, const std::map<std::pair<std::string,
   }
 }
 
-}  // namespace
-
-std::string read_reference_text(std::string_view path) {
-  const std::string full = std::string(DEWGAP_REFERENCE_DIR) + "/" + std::string(path);
+std::string read_whole(const std::string& full) {
   std::ifstream in(full, std::ios::binary);
   if (!in) {
-    throw std::runtime_error("reference table not found: " + full);
+    throw std::runtime_error("table not found: " + full);
   }
   std::ostringstream text;
   text << in.rdbuf();
   return text.str();
+}
+
+}  // namespace
+
+std::string read_reference_text(std::string_view path) {
+  return read_whole(std::string(DEWGAP_REFERENCE_DIR) + "/" + std::string(path));
+}
+
+numerics::CsvTable read_test_table(std::string_view path) {
+  numerics::CsvTable table(read_whole(std::string(DEWGAP_TESTS_DIR) + "/" + std::string(path)), path);
+  if (table.row_count() == 0) {
+    throw std::runtime_error("table is empty: " + std::string(path));
+  }
+  return table;
 }
 
 numerics::CsvTable read_reference(std::string_view path) {

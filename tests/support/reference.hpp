@@ -40,6 +40,9 @@ void check_reference(std::string_view path, const std::function<double(const Ref
 /// The table itself, for tests that need more than one number a row. Fails the test when it is missing or empty.
 numerics::CsvTable read_reference(std::string_view path);
 
+/// A table of tests/: states that laws are drawn from.
+numerics::CsvTable read_test_table(std::string_view path);
+
 /// Whole text of a file under reference/.
 std::string read_reference_text(std::string_view path);
 

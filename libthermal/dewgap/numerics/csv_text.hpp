@@ -1,4 +1,5 @@
-// Reads the CSV tables that the library carries as text. Private to the library; tests use it for reference/ too.
+// Reads the CSV tables that the library carries as text. Private to the library; tests use it for reference/
+// too.
 #pragma once
 
 #include <optional>
@@ -12,8 +13,9 @@ namespace dewgap::numerics {
 /// Fields may be quoted with "..." ("" for a quote inside).
 class CsvTable {
  public:
-  /// Throws InvalidInput, naming `table_name` and the line, when a row's field count differs from the header's,
-  /// a quote stays open, or a column name occurs twice.
+  /// Throws InvalidInput, naming `table_name` and the line, when a row's field count differs from the
+  /// header's, a quote stays open or is followed by text, or a column name occurs twice; also when there is
+  /// no header at all. A quoted field ends on its line. Lines may end in CR LF.
   CsvTable(std::string_view text, std::string_view table_name);
 
   std::size_t row_count() const { return rows_.size(); }
@@ -22,7 +24,8 @@ class CsvTable {
   bool has_column(std::string_view column) const;
   /// The field as text. Throws InvalidInput for an unknown column.
   const std::string& text(std::size_t row, std::string_view column) const;
-  /// The field as a finite number; an empty field, text or NaN throws InvalidInput with table, line and column.
+  /// The field as a finite number, written with a point whatever the locale; an empty field, text, blanks
+  /// around the number, infinity or NaN throws InvalidInput with table, line and column.
   double number(std::size_t row, std::string_view column) const;
   /// As number(), but an empty field is nullopt.
   std::optional<double> optional_number(std::size_t row, std::string_view column) const;

@@ -1,0 +1,170 @@
+// Damped Newton for small dense systems whose size is known when compiled: no heap, no physics. Private to the library.
+#pragma once
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstddef>
+#include <utility>
+
+#include "dewgap/validity.hpp"
+
+namespace dewgap::numerics {
+
+template <std::size_t N>
+using Vector = std::array<double, N>;
+
+/// Square matrix, row by row; zero on construction.
+template <std::size_t N>
+struct SquareMatrix {
+  std::array<double, N * N> entries{};
+
+  double& operator()(std::size_t row, std::size_t column) { return entries[row * N + column]; }
+  double operator()(std::size_t row, std::size_t column) const { return entries[row * N + column]; }
+};
+
+/// LU factors with row exchanges (Golub and Van Loan, Matrix Computations, algorithm 3.4.1).
+template <std::size_t N>
+class LuFactors {
+ public:
+  explicit LuFactors(const SquareMatrix<N>& matrix) : lu_(matrix) {
+    for (std::size_t i = 0; i < N; ++i) {
+      order_[i] = i;
+    }
+    for (std::size_t k = 0; k < N && !singular_; ++k) {
+      exchange_rows(k);
+      eliminate(k);
+    }
+  }
+
+  bool singular() const { return singular_; }
+
+  /// Solution of A x = b; only when not singular.
+  Vector<N> solve(const Vector<N>& b) const {
+    Vector<N> x{};
+    for (std::size_t i = 0; i < N; ++i) {
+      double sum = b[order_[i]];
+      for (std::size_t j = 0; j < i; ++j) {
+        sum -= lu_(i, j) * x[j];
+      }
+      x[i] = sum;
+    }
+    for (std::size_t i = N; i-- > 0;) {
+      double sum = x[i];
+      for (std::size_t j = i + 1; j < N; ++j) {
+        sum -= lu_(i, j) * x[j];
+      }
+      x[i] = sum / lu_(i, i);
+    }
+    return x;
+  }
+
+ private:
+  void exchange_rows(std::size_t k) {
+    std::size_t pivot = k;
+    for (std::size_t i = k + 1; i < N; ++i) {
+      pivot = std::abs(lu_(i, k)) > std::abs(lu_(pivot, k)) ? i : pivot;
+    }
+    const double size = std::abs(lu_(pivot, k));
+    singular_ = !(size > 0.0 && std::isfinite(size));
+    if (pivot != k) {
+      std::swap(order_[pivot], order_[k]);
+      for (std::size_t j = 0; j < N; ++j) {
+        std::swap(lu_(pivot, j), lu_(k, j));
+      }
+    }
+  }
+
+  void eliminate(std::size_t k) {
+    const double reciprocal = 1.0 / lu_(k, k);
+    for (std::size_t i = k + 1; i < N; ++i) {
+      if (lu_(i, k) == 0.0) {
+        continue;
+      }
+      const double factor = lu_(i, k) * reciprocal;
+      lu_(i, k) = factor;
+      for (std::size_t j = k + 1; j < N; ++j) {
+        lu_(i, j) -= factor * lu_(k, j);
+      }
+    }
+  }
+
+  SquareMatrix<N> lu_;
+  std::array<std::size_t, N> order_{};
+  bool singular_ = false;
+};
+
+/// What a system of equations says at one point.
+template <std::size_t N>
+struct NewtonPoint {
+  Vector<N> residual{};
+  SquareMatrix<N> jacobian;
+  double scale = 0.0;  ///< the size that a residual is to be small against
+};
+
+struct NewtonOptions {
+  int max_iterations = 60;
+  double relative_tolerance = 1e-9;  ///< on the sum of |residual| over the point's scale
+  double absolute_tolerance = 1e-9;  ///< the sum of |residual| need not be smaller than this
+};
+
+template <std::size_t N>
+struct NewtonResult {
+  Vector<N> solution{};
+  NewtonPoint<N> point;
+  int iterations = 0;
+  SolveStatus status = SolveStatus::iteration_limit;
+};
+
+template <std::size_t N>
+double sum_of_magnitudes(const Vector<N>& v) {
+  double sum = 0.0;
+  for (const double entry : v) {
+    sum += std::abs(entry);
+  }
+  return sum;
+}
+
+template <std::size_t N>
+bool is_solved(const NewtonPoint<N>& point, const NewtonOptions& options) {
+  const double allowed = std::max(options.relative_tolerance * point.scale, options.absolute_tolerance);
+  return sum_of_magnitudes(point.residual) <= allowed;
+}
+
+/// Newton's method from `start`. A system has evaluate(x) -> NewtonPoint and step_limit(step), the largest share of a
+/// step (above 0, at most 1) that it wants taken. A step is halved until the sum of |residual| falls (Armijo with
+/// 1e-4; the Newton step is a descent direction of every norm of the residual); when ten halvings do not help, as at
+/// a kink of the residual, the last and shortest step is taken all the same.
+template <std::size_t N, class System>
+NewtonResult<N> solve_newton(const System& system, const Vector<N>& start, const NewtonOptions& options) {
+  constexpr int max_halvings = 10;
+  NewtonResult<N> result{start, system.evaluate(start)};
+  while (!is_solved(result.point, options)) {
+    if (result.iterations == options.max_iterations) {
+      return result;
+    }
+    const LuFactors<N> factors(result.point.jacobian);
+    if (factors.singular()) {
+      result.status = SolveStatus::singular;
+      return result;
+    }
+    const auto step = factors.solve(result.point.residual);
+    const double before = sum_of_magnitudes(result.point.residual);
+    const auto from = result.solution;
+    double share = system.step_limit(step);
+    for (int halvings = 0; halvings <= max_halvings; ++halvings, share *= 0.5) {
+      for (std::size_t i = 0; i < N; ++i) {
+        result.solution[i] = from[i] - share * step[i];
+      }
+      result.point = system.evaluate(result.solution);
+      if (sum_of_magnitudes(result.point.residual) <= (1.0 - 1e-4 * share) * before) {
+        break;
+      }
+    }
+    ++result.iterations;
+  }
+  result.status = SolveStatus::converged;
+  return result;
+}
+
+}  // namespace dewgap::numerics
