@@ -12,9 +12,16 @@ inline constexpr double molar_mass_water_kg_mol = 18.01528e-3;     // IAPWS
 inline constexpr double molar_mass_dry_air_kg_mol = 28.9647e-3;    // CIPM-2007 air, 400 ppm CO2, from memory
 inline constexpr double gas_constant_water_J_kgK = molar_gas_J_molK / molar_mass_water_kg_mol;
 inline constexpr double gas_constant_dry_air_J_kgK = molar_gas_J_molK / molar_mass_dry_air_kg_mol;
-inline constexpr double standard_pressure_Pa = 101325.0;           // ISO 2533, exact
-inline constexpr double lewis_number_water_in_air = 0.85;          // handbooks give 0.84-0.87, from memory
+inline constexpr double specific_heat_dry_air_J_kgK = 1006.0;  // ASHRAE Fundamentals, from memory
+inline constexpr double specific_heat_vapour_J_kgK = 1860.0;   // ASHRAE Fundamentals, from memory
+inline constexpr double evaporation_heat_0C_J_kg = 2501.0e3;   // ASHRAE Fundamentals, from memory
+inline constexpr double evaporation_heat_fall_J_kgK = 2.36e3;  // handbooks, from memory; within 0.1 % to 40 C
+inline constexpr double sublimation_heat_J_kg = 2834.0e3;      // handbooks, from memory
+inline constexpr double standard_pressure_Pa = 101325.0;       // ISO 2533, exact
+inline constexpr double lewis_number_water_in_air = 0.85;      // handbooks give 0.84-0.87, from memory
 
-constexpr double kelvin(double temperature_C) { return temperature_C + celsius_zero_K; }
+constexpr double kelvin(double temperature_C) {
+  return temperature_C + celsius_zero_K;
+}
 
 }  // namespace dewgap::constants
