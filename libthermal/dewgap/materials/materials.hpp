@@ -1,4 +1,7 @@
-// Properties of glass, sheets, films, tapes and frames. The numbers live in materials.csv, each with source and status.
+// Properties of glass, sheets, films, tapes and frames. The numbers live in materials.csv, each with source
+// and status. A row that is missing, lacks a number or has low, best and high out of order throws
+// InvalidInput; so does a kind that is not in its enumeration. The high ends of transmittance and absorptance
+// (solar), and of transmittance and emissivity (long-wave), add up to less than 1.
 #pragma once
 
 #include <string_view>
@@ -23,16 +26,16 @@ enum class FrameKind { softwood, hardwood, pvc_u, steel, aluminium };
 struct SheetProperties {
   PropertyRange conductivity_W_mK;
   PropertyRange density_kg_m3;
-  PropertyRange emissivity;               ///< hemispherical, long-wave
-  PropertyRange long_wave_transmittance;  ///< at the usual thickness of the kind
-  PropertyRange solar_transmittance;      ///< at the usual thickness, normal incidence
-  PropertyRange solar_absorptance;        ///< same
-  PropertyRange vapour_resistance_factor; ///< mu
+  PropertyRange emissivity;                ///< hemispherical, long-wave
+  PropertyRange long_wave_transmittance;   ///< at the usual thickness of the kind
+  PropertyRange solar_transmittance;       ///< at the usual thickness, normal incidence
+  PropertyRange solar_absorptance;         ///< same
+  PropertyRange vapour_resistance_factor;  ///< mu
   PropertyRange expansion_per_K;
   PropertyRange young_modulus_Pa;
-  double poisson_ratio = 0.0;
-  double usual_thickness_m = 0.0;
-  double lasting_temperature_C = 0.0;     ///< lowest limit that its sources state
+  double poisson_ratio = 0.0;          ///< best value
+  double usual_thickness_m = 0.0;      ///< best value
+  double lasting_temperature_C = 0.0;  ///< lowest limit that its sources state
 };
 
 struct TapeProperties {
@@ -49,6 +52,7 @@ SheetProperties glass_properties(GlassKind kind = GlassKind::soda_lime);
 TapeProperties tape_properties(TapeKind kind);
 FrameProperties frame_properties(FrameKind kind);
 
+/// The material's name for people; also its key in materials.csv.
 std::string_view name_of(SheetKind kind);
 std::string_view name_of(TapeKind kind);
 std::string_view name_of(FrameKind kind);
