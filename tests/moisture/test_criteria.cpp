@@ -1,0 +1,69 @@
+#include "dewgap/moisture/criteria.hpp"
+
+#include <gtest/gtest.h>
+
+#include <limits>
+
+#include "dewgap/air/humid_air.hpp"
+#include "dewgap/errors.hpp"
+#include "support/reference.hpp"
+
+namespace dewgap {
+namespace {
+
+TEST(Criteria, FilmBandsHaveExactEdges) {
+  test::check_reference("surface_criteria/film_bands.csv", [](const test::ReferenceRow& row) {
+    return static_cast<double>(film_band(row.number("film_g_m2")));
+  });
+  EXPECT_EQ(name_of(FilmBand::dry), "dry");
+  EXPECT_EQ(name_of(FilmBand::mist), "mist");
+  EXPECT_EQ(name_of(FilmBand::droplets), "droplets");
+  EXPECT_EQ(name_of(FilmBand::runs), "runs");
+}
+
+TEST(Criteria, TemperatureFactorOfAPartOfKnownTransmittance) {
+  test::check_reference("surface_criteria/temperature_factor.csv", [](const test::ReferenceRow& row) {
+    const double room_C = row.number("room_temperature_C");
+    const double outdoor_C = row.number("outdoor_temperature_C");
+    const double flux_W_m2 = row.number("transmittance_W_m2K") * (room_C - outdoor_C);
+    return temperature_factor(room_C - flux_W_m2 * row.number("surface_resistance_m2K_W"), room_C, outdoor_C);
+  });
+}
+
+TEST(Criteria, TemperatureFactorIsNoughtOutdoorsAndOneInTheRoom) {
+  EXPECT_EQ(temperature_factor(-5.0, 20.0, -5.0), 0.0);
+  EXPECT_EQ(temperature_factor(20.0, 20.0, -5.0), 1.0);
+  EXPECT_THROW(temperature_factor(10.0, 10.0, 10.05), InvalidInput);
+  EXPECT_THROW(temperature_factor(10.0, 10.0, 9.95), InvalidInput);
+  EXPECT_NO_THROW(temperature_factor(10.0, 10.0, 9.875));
+}
+
+TEST(Criteria, SurfaceHumidity) {
+  test::check_reference("surface_criteria/surface_humidity.csv", [](const test::ReferenceRow& row) {
+    return surface_relative_humidity(row.number("room_vapour_Pa"), row.number("surface_temperature_C"));
+  });
+}
+
+TEST(Criteria, RoomHumidityAtWhichASinglePaneMists) {
+  test::check_reference("single_pane_mist/room_humidity.csv", [](const test::ReferenceRow& row) {
+    const double room_C = row.number("room_temperature_C");
+    const double outdoor_C = row.number("outdoor_temperature_C");
+    const double face_C = room_C - (room_C - outdoor_C) * 0.13 / (0.13 + 0.004 + 0.04);
+    // Surface humidity is linear in the room's: 1 at the face is reached at 1 / (surface humidity of
+    // saturated room air).
+    return 100.0 / surface_relative_humidity(vapour_pressure_Pa(room_C, 1.0), face_C);
+  });
+}
+
+TEST(Criteria, RefuseWhatIsOutsideTheirRange) {
+  const double nan = std::numeric_limits<double>::quiet_NaN();
+  EXPECT_THROW(film_band(-1e-9), InvalidInput);
+  EXPECT_THROW(film_band(nan), InvalidInput);
+  EXPECT_THROW(temperature_factor(nan, 20.0, 0.0), InvalidInput);
+  EXPECT_THROW(temperature_factor(10.0, 20.0, -70.0), InvalidInput);
+  EXPECT_THROW(surface_relative_humidity(-1.0, 10.0), InvalidInput);
+  EXPECT_THROW(surface_relative_humidity(1000.0, nan), InvalidInput);
+}
+
+}  // namespace
+}  // namespace dewgap
