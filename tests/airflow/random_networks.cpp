@@ -55,7 +55,7 @@ double Draw::log_between(double low, double high) {
 }
 
 void for_each_random_state(const std::function<void(const RandomState&)>& check) {
-  const auto table = read_reference("../tests/airflow/states.csv");
+  const auto table = read_test_table("airflow/states.csv");
   for (std::size_t row = 0; row < table.row_count(); ++row) {
     Draw draw(static_cast<std::uint64_t>(table.number(row, "seed")));
     const int networks = static_cast<int>(table.number(row, "networks"));

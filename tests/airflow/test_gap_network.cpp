@@ -5,9 +5,7 @@
 #include <cmath>
 #include <limits>
 
-#include "dewgap/air/humid_air.hpp"
 #include "dewgap/errors.hpp"
-#include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
@@ -51,17 +49,6 @@ TEST(GapNetwork, HeightShiftsTheSeriesFormulaByItsColumns) {
     const double q = series_flow(6e3, 6e6, p + columns);
     EXPECT_NEAR(flows_at_pressure(network, air, p).net_outwards_m3_s / q, 1.0, 1e-11) << p;
   }
-}
-
-TEST(GapNetwork, StackPressureOfTheTables) {
-  test::check_reference("hydrostatics/stack_pressure.csv", [](const test::ReferenceRow& row) {
-    const double room = humid_air_density_kg_m3(row.number("room_temperature_C"), 0.0);
-    const AirDensities air{humid_air_density_kg_m3(row.number("outdoor_temperature_C"), 0.0), room, room};
-    const FlowResistance hole{1e3, 1e6};
-    const GapNetwork network{{{hole, 0.0}}, {{hole, row.number("height_m")}}, 0.0};
-    const double q = flows_at_pressure(network, air, 0.0).net_outwards_m3_s;
-    return 2.0 * (1e3 * q + 1e6 * q * std::abs(q));  // both holes' drops
-  });
 }
 
 TEST(GapNetwork, LaminarOpeningsGiveTheLinearSolution) {

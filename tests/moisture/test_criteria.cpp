@@ -4,7 +4,6 @@
 
 #include <limits>
 
-#include "dewgap/air/humid_air.hpp"
 #include "dewgap/errors.hpp"
 #include "support/reference.hpp"
 
@@ -41,17 +40,6 @@ TEST(Criteria, TemperatureFactorIsNoughtOutdoorsAndOneInTheRoom) {
 TEST(Criteria, SurfaceHumidity) {
   test::check_reference("surface_criteria/surface_humidity.csv", [](const test::ReferenceRow& row) {
     return surface_relative_humidity(row.number("room_vapour_Pa"), row.number("surface_temperature_C"));
-  });
-}
-
-TEST(Criteria, RoomHumidityAtWhichASinglePaneMists) {
-  test::check_reference("single_pane_mist/room_humidity.csv", [](const test::ReferenceRow& row) {
-    const double room_C = row.number("room_temperature_C");
-    const double outdoor_C = row.number("outdoor_temperature_C");
-    const double face_C = room_C - (room_C - outdoor_C) * 0.13 / (0.13 + 0.004 + 0.04);
-    // Surface humidity is linear in the room's: 1 at the face is reached at 1 / (surface humidity of
-    // saturated room air).
-    return 100.0 / surface_relative_humidity(vapour_pressure_Pa(room_C, 1.0), face_C);
   });
 }
 

@@ -46,7 +46,7 @@ VapourBalanceInput random_case(Draw& draw, const numerics::CsvTable& table, std:
 }
 
 void for_each_random_case(const std::function<void(const VapourBalanceInput&)>& check) {
-  const auto table = test::read_reference("../tests/moisture/states.csv");
+  const auto table = test::read_test_table("moisture/states.csv");
   for (std::size_t row = 0; row < table.row_count(); ++row) {
     Draw draw(static_cast<std::uint64_t>(table.number(row, "seed")));
     const int cases = static_cast<int>(table.number(row, "cases"));

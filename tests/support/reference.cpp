@@ -34,14 +34,15 @@ void check_vocabulary(const ReferenceRow& row, std::string_view path) {
 }
 
 // One file a table, so that test programs that run side by side do not write into each other's.
-void write_accuracy(std::string_view path, const std::map<std::pair<std::string, std::string>, Tally>& tallies) {
+void write_accuracy(std::string_view path,
+                    const std::map<std::pair<std::string, std::string>, Tally>& tallies) {
   std::string name{path};
   std::replace(name.begin(), name.end(), '/', '-');
   std::ofstream out(std::string(DEWGAP_ACCURACY_DIR) + "/" + name);
   out << "table,claim,status,rows,known_differences,worst,worst_relative\n";
   for (const auto& [key, tally] : tallies) {
-    out << path << ',' << key.first << ',' << key.second << ',' << tally.rows << ',' << tally.known_differences << ','
-        << tally.worst << ',' << tally.worst_relative << '\n';
+    out << path << ',' << key.first << ',' << key.second << ',' << tally.rows << ','
+        << tally.known_differences << ',' << tally.worst << ',' << tally.worst_relative << '\n';
   }
 }
 
@@ -93,9 +94,12 @@ void check_reference(std::string_view path, const std::function<double(const Ref
     ++tally.rows;
     const auto where = std::string(path) + " line " + std::to_string(row.line());
     if (row.text("known_difference").empty()) {
-      EXPECT_TRUE(inside) << where << ": expected " << expected << " within " << allowed << ", computed " << computed;
+      EXPECT_TRUE(inside) << where << ": expected " << expected << " within " << allowed << ", computed "
+                          << computed;
       tally.worst = std::max(tally.worst, difference);
-      tally.worst_relative = std::max(tally.worst_relative, difference / std::max(std::abs(expected), 1e-300));
+      tally.worst_relative = expected == 0.0
+                                 ? tally.worst_relative
+                                 : std::max(tally.worst_relative, difference / std::abs(expected));
     } else {
       ++tally.known_differences;
       EXPECT_FALSE(inside) << where << ": listed as a known difference but agrees; strike it off the list";
