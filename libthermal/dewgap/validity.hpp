@@ -9,12 +9,12 @@ namespace dewgap {
 /// One bit a reason; a result that used no correlation outside its range carries none.
 enum class ValidityFlag : std::uint32_t {
   none = 0,
-  gap_aspect_ratio = 1u << 0,        ///< H/L below or above the range of the gap correlation
-  gap_rayleigh_number = 1u << 1,     ///< Ra above the range of the gap correlation
-  gap_jump_blended = 1u << 2,        ///< the state lies in a band where a jump of the correlation was blended
+  gap_aspect_ratio = 1u << 0,     ///< H/L below or above the range of the gap correlation
+  gap_rayleigh_number = 1u << 1,  ///< Ra above the range of the gap correlation
+  gap_jump_blended = 1u << 2,     ///< the state lies in a band where a jump of the correlation was blended
   gap_wide_correlations_differ = 1u << 3,  ///< gap over 50 mm: published correlations disagree
   room_film_rayleigh_number = 1u << 4,     ///< Ra outside the range of the room-side film
-  tilt_untested = 1u << 5,           ///< tilted gap: correlation from memory, checked by limits only
+  tilt_untested = 1u << 5,                 ///< tilted gap: correlation from memory, checked by limits only
   film_transmits_long_wave = 1u << 6,      ///< a layer passes long-wave radiation: U depends on what it sees
 };
 

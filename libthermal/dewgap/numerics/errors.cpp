@@ -13,7 +13,8 @@ std::string number_text(double value) {
   return {buffer.data(), end};
 }
 
-std::string range_message(std::string_view field, double value, PermittedRange permitted, std::string_view unit) {
+std::string range_message(std::string_view field, double value, PermittedRange permitted,
+                          std::string_view unit) {
   std::string text{field};
   text += " is " + number_text(value) + "; permitted is " + number_text(permitted.min) + " to " +
           number_text(permitted.max);
@@ -26,7 +27,8 @@ std::string range_message(std::string_view field, double value, PermittedRange p
 
 }  // namespace
 
-InvalidInput::InvalidInput(std::string_view field, double value, PermittedRange permitted, std::string_view unit)
+InvalidInput::InvalidInput(std::string_view field, double value, PermittedRange permitted,
+                           std::string_view unit)
     : std::invalid_argument(range_message(field, value, permitted, unit)), field_(field) {}
 
 InvalidInput::InvalidInput(std::string_view field, std::string_view why)

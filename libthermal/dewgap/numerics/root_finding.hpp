@@ -20,8 +20,8 @@ struct RootResult {
   SolveStatus status = SolveStatus::no_bracket;
 };
 
-/// Root of a continuous f in [low, high], where f(low) and f(high) have opposite signs (zero counts as either).
-/// Algorithm 748 of Alefeld, Potra and Shi (ACM TOMS 21, 1995), as in Boost.Math.
+/// Root of a continuous f in [low, high], where f(low) and f(high) have opposite signs (zero counts as
+/// either). Algorithm 748 of Alefeld, Potra and Shi (ACM TOMS 21, 1995), as in Boost.Math.
 template <class Function>
 RootResult find_root(Function&& f, double low, double high, RootOptions options = {}) {
   const double f_low = f(low);
