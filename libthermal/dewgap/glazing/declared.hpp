@@ -1,4 +1,5 @@
-// The declared U-value of glazing, EN 673 / ISO 10292: for comparison and certificates, never for kilowatt-hours.
+// The declared U-value of glazing, EN 673 / ISO 10292: for comparison and certificates, never for
+// kilowatt-hours.
 #pragma once
 
 #include <vector>
@@ -8,7 +9,11 @@
 
 namespace dewgap {
 
-enum class DeclaredPosition { vertical, inclined_45, horizontal };  ///< heat flowing upwards where not vertical
+enum class DeclaredPosition {
+  vertical,
+  inclined_45,
+  horizontal
+};  ///< heat flowing upwards where not vertical
 
 struct DeclaredPane {
   double thickness_m = 0.004;
@@ -32,16 +37,17 @@ struct DeclaredGlazing {
 };
 
 struct DeclaredUValue {
-  double u_value_W_m2K = 0.0;               ///< unrounded
+  double u_value_W_m2K = 0.0;  ///< unrounded
   double resistance_without_films_m2K_W = 0.0;
-  std::vector<double> gap_conductance_W_m2K; ///< radiation and convection, one a gap
+  std::vector<double> gap_conductance_W_m2K;  ///< radiation and convection, one a gap
   int iterations = 0;
-  double residual_K = 0.0;                   ///< of the 15 K that the gaps share
+  double residual_K = 0.0;  ///< of the 15 K that the gaps share
   SolveStatus status = SolveStatus::iteration_limit;
 };
 
-/// Runs the one stack solver under EN 673's boundary conditions (mean 283.15 K, 15 K over the gaps).
-/// Panes 1 to 5, thickness 0.05 to 30 mm, gap 2 to 250 mm. Throws InvalidInput outside.
+/// Runs the one stack solver (the same equations and Newton core as solve_stack) under EN 673's boundary
+/// conditions (mean 283.15 K, 15 K over the gaps). Panes 1 to 5, thickness 0.05 to 30 mm, gap 2 to 250 mm.
+/// Throws InvalidInput outside.
 DeclaredUValue declared_u_value(const DeclaredGlazing& glazing);
 
 /// The same with given external and internal surface resistances instead of the standard films (Rsi, Rse as a

@@ -3,8 +3,8 @@
 
 namespace dewgap {
 
-/// Corrected (hemispherical) emissivity from normal emissivity, EN 12898 / EN 673 Annex A table, linear between rows
-/// (from memory). normal_emissivity: 0.03 to 0.89.
+/// Corrected (hemispherical) emissivity from normal emissivity, EN 12898 / EN 673 Annex A table, linear
+/// between rows (from memory). normal_emissivity: 0.03 to 0.89.
 double corrected_emissivity(double normal_emissivity);
 
 inline constexpr double uncoated_glass_emissivity = 0.837;  ///< corrected, EN 673, from memory

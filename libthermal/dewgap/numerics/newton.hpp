@@ -1,10 +1,12 @@
-// Damped Newton for small dense systems whose size is known when compiled: no heap, no physics. Private to the library.
+// Damped Newton for small dense systems whose size is known when compiled: no heap, no physics. Private to
+// the library.
 #pragma once
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <cstddef>
+#include <limits>
 #include <utility>
 
 #include "dewgap/validity.hpp"
@@ -23,11 +25,12 @@ struct SquareMatrix {
   double operator()(std::size_t row, std::size_t column) const { return entries[row * N + column]; }
 };
 
-/// LU factors with row exchanges (Golub and Van Loan, Matrix Computations, algorithm 3.4.1).
+/// LU factors with row exchanges (Golub and Van Loan, Matrix Computations, algorithm 3.4.1), made in place of
+/// `matrix`, which must outlive them.
 template <std::size_t N>
 class LuFactors {
  public:
-  explicit LuFactors(const SquareMatrix<N>& matrix) : lu_(matrix) {
+  explicit LuFactors(SquareMatrix<N>& matrix) : lu_(matrix) {
     for (std::size_t i = 0; i < N; ++i) {
       order_[i] = i;
     }
@@ -54,7 +57,7 @@ class LuFactors {
       for (std::size_t j = i + 1; j < N; ++j) {
         sum -= lu_(i, j) * x[j];
       }
-      x[i] = sum / lu_(i, i);
+      x[i] = sum * reciprocal_pivot_[i];
     }
     return x;
   }
@@ -76,12 +79,12 @@ class LuFactors {
   }
 
   void eliminate(std::size_t k) {
-    const double reciprocal = 1.0 / lu_(k, k);
+    reciprocal_pivot_[k] = 1.0 / lu_(k, k);
     for (std::size_t i = k + 1; i < N; ++i) {
       if (lu_(i, k) == 0.0) {
         continue;
       }
-      const double factor = lu_(i, k) * reciprocal;
+      const double factor = lu_(i, k) * reciprocal_pivot_[k];
       lu_(i, k) = factor;
       for (std::size_t j = k + 1; j < N; ++j) {
         lu_(i, j) -= factor * lu_(k, j);
@@ -89,8 +92,9 @@ class LuFactors {
     }
   }
 
-  SquareMatrix<N> lu_;
+  SquareMatrix<N>& lu_;
   std::array<std::size_t, N> order_{};
+  Vector<N> reciprocal_pivot_{};
   bool singular_ = false;
 };
 
@@ -99,19 +103,22 @@ template <std::size_t N>
 struct NewtonPoint {
   Vector<N> residual{};
   SquareMatrix<N> jacobian;
-  double scale = 0.0;  ///< the size that a residual is to be small against
+  double scale = 0.0;  ///< the size that the imbalance is to be small against
+  double imbalance =
+      0.0;  ///< what the system counts as its distance from a solution, of the size of a residual
 };
 
 struct NewtonOptions {
   int max_iterations = 60;
-  double relative_tolerance = 1e-9;  ///< on the sum of |residual| over the point's scale
-  double absolute_tolerance = 1e-9;  ///< the sum of |residual| need not be smaller than this
+  double relative_tolerance = 1e-9;  ///< on the imbalance over the point's scale
+  double absolute_tolerance = 1e-9;  ///< the imbalance need not be smaller than this
 };
 
 template <std::size_t N>
 struct NewtonResult {
   Vector<N> solution{};
-  NewtonPoint<N> point;
+  Vector<N> residual{};
+  double scale = 0.0;
   int iterations = 0;
   SolveStatus status = SolveStatus::iteration_limit;
 };
@@ -125,46 +132,69 @@ double sum_of_magnitudes(const Vector<N>& v) {
   return sum;
 }
 
+/// A step of Newton's method and how much of it is being tried.
 template <std::size_t N>
-bool is_solved(const NewtonPoint<N>& point, const NewtonOptions& options) {
-  const double allowed = std::max(options.relative_tolerance * point.scale, options.absolute_tolerance);
-  return sum_of_magnitudes(point.residual) <= allowed;
-}
+struct NewtonStep {
+  Vector<N> from{};
+  Vector<N> step{};
+  double share = 0.0;
+  double norm_before = std::numeric_limits<double>::infinity();
+  int halvings = 0;
 
-/// Newton's method from `start`. A system has evaluate(x) -> NewtonPoint and step_limit(step), the largest share of a
-/// step (above 0, at most 1) that it wants taken. A step is halved until the sum of |residual| falls (Armijo with
-/// 1e-4; the Newton step is a descent direction of every norm of the residual); when ten halvings do not help, as at
-/// a kink of the residual, the last and shortest step is taken all the same.
+  /// Armijo's condition with 1e-4; the Newton step is a descent direction of every norm of the residual.
+  bool is_worth_halving(double norm_now) const {
+    constexpr int max_halvings = 10;
+    return !(norm_now <= (1.0 - 1e-4 * share) * norm_before) && halvings < max_halvings;
+  }
+  void halve() {
+    share *= 0.5;
+    ++halvings;
+  }
+  Vector<N> end() const {
+    Vector<N> x{};
+    for (std::size_t i = 0; i < N; ++i) {
+      x[i] = from[i] - share * step[i];
+    }
+    return x;
+  }
+};
+
+/// Newton's method from `start`. A system has evaluate(x) -> NewtonPoint and step_limit(step), the largest
+/// share of a step (above 0, at most 1) that it wants taken. A step is halved until the sum of |residual|
+/// falls; when ten halvings do not help, as at a kink of the residual, the last and shortest step is taken
+/// all the same.
 template <std::size_t N, class System>
 NewtonResult<N> solve_newton(const System& system, const Vector<N>& start, const NewtonOptions& options) {
-  constexpr int max_halvings = 10;
-  NewtonResult<N> result{start, system.evaluate(start)};
-  while (!is_solved(result.point, options)) {
+  NewtonResult<N> result{start};
+  NewtonStep<N> step;
+  while (true) {
+    // `point` is made where it is used: moving its matrix about costs more than a small elimination.
+    auto point = system.evaluate(result.solution);
+    const double norm = sum_of_magnitudes(point.residual);
+    if (step.is_worth_halving(norm)) {
+      step.halve();
+      result.solution = step.end();
+      continue;
+    }
+    result.residual = point.residual;
+    result.scale = point.scale;
+    if (point.imbalance <= std::max(options.relative_tolerance * point.scale, options.absolute_tolerance)) {
+      result.status = SolveStatus::converged;
+      return result;
+    }
     if (result.iterations == options.max_iterations) {
       return result;
     }
-    const LuFactors<N> factors(result.point.jacobian);
+    const LuFactors<N> factors(point.jacobian);
     if (factors.singular()) {
       result.status = SolveStatus::singular;
       return result;
     }
-    const auto step = factors.solve(result.point.residual);
-    const double before = sum_of_magnitudes(result.point.residual);
-    const auto from = result.solution;
-    double share = system.step_limit(step);
-    for (int halvings = 0; halvings <= max_halvings; ++halvings, share *= 0.5) {
-      for (std::size_t i = 0; i < N; ++i) {
-        result.solution[i] = from[i] - share * step[i];
-      }
-      result.point = system.evaluate(result.solution);
-      if (sum_of_magnitudes(result.point.residual) <= (1.0 - 1e-4 * share) * before) {
-        break;
-      }
-    }
+    const auto full = factors.solve(point.residual);
+    step = {result.solution, full, system.step_limit(full), norm, 0};
+    result.solution = step.end();
     ++result.iterations;
   }
-  result.status = SolveStatus::converged;
-  return result;
 }
 
 }  // namespace dewgap::numerics
