@@ -6,11 +6,13 @@
 #include <string>
 #include <vector>
 
+#include "dewgap/fitting/practice.hpp"
 #include "dewgap/materials/materials.hpp"
 
 namespace dewgap {
 
-/// The opening as measured: three widths (top, middle, bottom), three heights (left, middle, right), two diagonals.
+/// The opening as measured: three widths (top, middle, bottom), three heights (left, middle, right), two
+/// diagonals.
 struct MeasuredOpening {
   std::array<double, 3> widths_m{};
   std::array<double, 3> heights_m{};
@@ -23,42 +25,63 @@ struct SheetPlanInput {
   MeasuredOpening opening;
   SheetSeat seat = SheetSeat::overlapping;
   SheetKind sheet = SheetKind::acrylic;
-  std::optional<double> sheet_thickness_m;  ///< absent: 4 mm, 5 mm when a side exceeds 2 m (common practice, no source)
-  double overlap_m = 0.020;                 ///< a side (common practice, no source)
-  double fixing_face_m = 0.040;             ///< width of the member that the fixings enter
-  std::optional<double> screw_depth_m;      ///< timber a screw may enter
-  std::optional<double> largest_width_m;    ///< of the recess that limits an overlapping sheet
+  /// 0.02 to 15 mm. Absent: 4 mm, 5 mm when a side exceeds 2 m (common practice, no source); a film its own.
+  std::optional<double> sheet_thickness_m;
+  double overlap_m = practice::overlap_m;  ///< a side, 0 to 0.2; an overlapping sheet only
+  double fixing_face_m = 0.040;            ///< width of the member that the fixings enter, 0.005 to 0.5
+  std::optional<double> screw_depth_m;     ///< timber a screw may enter, 0 to 0.3
+  std::optional<double> largest_width_m;   ///< of the recess that limits an overlapping sheet
   std::optional<double> largest_height_m;
-  double temperature_range_K = 30.0;        ///< of the sheet over the year
-  double tape_thickness_m = 0.006;
-  double tape_width_m = 0.012;
+  double temperature_range_K = 30.0;  ///< of the sheet over the year, 0 to 120
+  double tape_thickness_m = 0.006;    ///< 0.0001 to 0.05
+  double tape_width_m = 0.012;        ///< 0.002 to 0.05
 };
 
-enum class FixingKind { turn_clips, screws };
+enum class FixingKind { turn_clips, screws, tape_only };  ///< tape_only: a film
 
 struct SheetPlan {
   int width_mm = 0;
   int height_mm = 0;
-  int thickness_mm = 0;
+  int thickness_mm = 0;  ///< 0 for a film
   double weight_kg = 0.0;
-  double movement_mm = 0.0;          ///< thermal, of the longer side over temperature_range_K
+  double movement_mm = 0.0;  ///< thermal, of the longer side over temperature_range_K, before moisture
   FixingKind fixing = FixingKind::turn_clips;
-  int fixings_per_width = 0;         ///< along each horizontal edge
+  int fixings_per_width = 0;  ///< along each horizontal edge
   int fixings_per_height = 0;
   int fixing_count = 0;
   std::vector<int> width_marks_mm;   ///< from the left edge
   std::vector<int> height_marks_mm;  ///< from the bottom edge
-  double hole_diameter_mm = 0.0;     ///< screws only; grown by movement, else slots
+  double fixing_offset_mm = 0.0;     ///< of the screw from the sheet's edge: clips outside it, screws inside
+  double hole_diameter_mm = 0.0;     ///< screws only; grown by movement; where slots are needed, their width
   bool slots_needed = false;
+  int fixed_mark_mm = 0;  ///< screws only: the one tight screw, on the bottom edge from its left end
   double pilot_diameter_mm = 0.0;
   double pilot_depth_mm = 0.0;       ///< limited by the measured timber
-  double tape_length_m = 0.0;
-  double out_of_square_mm = 0.0;     ///< from the diagonals, 0 when not measured
-  std::vector<std::string> reasons;  ///< where physics overrode common practice, and other notes, one sentence each
+  double screw_length_mm = 0.0;      ///< screws only: through sheet and tape to the pilot's end, at most
+  double tape_length_m = 0.0;        ///< once round, corners joined, no waste
+  double out_of_square_mm = 0.0;     ///< shift of the head over the sill; 0 without diagonals
+  std::vector<std::string> reasons;  ///< which measurement gave the size, where physics overrode common
+                                     ///< practice, and other notes: one sentence each, at most 100 characters
 };
 
-/// Whole millimetres. Throws InvalidInput for sizes outside 0.1 to 4 m or contradictory geometry (diagonals that no
-/// quadrilateral of these sides has within 5 %, a recess smaller than the opening).
+/// Sets out a sheet, in whole millimetres, from common practice (practice.hpp) with movement and timber
+/// taking precedence.
+///
+/// Size: an overlapping sheet is the largest opening and the overlap, to the nearest millimetre, but no more
+/// than the fixing face and the recess (less the sheet's growth) allow; one inside a reveal is the smallest
+/// opening less the sheet's movement and the width lost to an opening out of square (as a parallelogram),
+/// rounded down.
+///
+/// Fixings: turn clips where the face is wide enough, otherwise screws; glass is never drilled and takes
+/// clips only; a film takes none. A screw's hole is the shank and the movement of the hole farthest from the
+/// one tight screw, by half millimetres up to 8 mm, beyond that slots. Spacing is 300-400 mm, less where the
+/// length gives no other.
+///
+/// Leaves out: swelling by moisture (acrylic), deflection, and breaks in the tape.
+///
+/// Throws InvalidInput for sizes outside 0.1 to 4 m or contradictory geometry (diagonals that no
+/// parallelogram of the mean sides has within 5 %, a recess smaller than the opening or that leaves no
+/// overlap).
 SheetPlan plan_sheet(const SheetPlanInput& input);
 
 }  // namespace dewgap

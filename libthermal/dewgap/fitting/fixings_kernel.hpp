@@ -1,0 +1,27 @@
+// Where the fixings go and the holes that let the sheet move. Private to the room.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "dewgap/fitting/sheet_plan.hpp"
+
+namespace dewgap::fitting {
+
+struct Fixings {
+  FixingKind kind = FixingKind::turn_clips;
+  double offset_m = 0.0;
+  std::vector<int> width_marks_mm;
+  std::vector<int> height_marks_mm;
+  double hole_diameter_m = 0.0;
+  bool slots_needed = false;
+  int fixed_mark_mm = 0;
+  double pilot_diameter_m = 0.0;
+  double pilot_depth_m = 0.0;
+  std::vector<std::string> reasons;
+};
+
+/// Fixings of a sheet of the given size; none for a film.
+Fixings fixings_for(const SheetPlanInput& input, int width_mm, int height_mm);
+
+}  // namespace dewgap::fitting

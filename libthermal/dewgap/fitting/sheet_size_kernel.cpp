@@ -1,0 +1,146 @@
+#include "dewgap/fitting/sheet_size_kernel.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+#include <string_view>
+
+#include "dewgap/errors.hpp"
+#include "dewgap/fitting/movement.hpp"
+#include "dewgap/fitting/text_kernel.hpp"
+
+namespace dewgap::fitting {
+namespace {
+
+constexpr PermittedRange opening_range_m{0.1, 4.0};
+constexpr PermittedRange diagonal_range_m{0.1, 6.0};
+constexpr double diagonal_tolerance = 0.05;
+constexpr int least_cut_mm = 50;
+
+/// One direction of the opening.
+struct Side {
+  std::string_view label;  // "Width"
+  std::string_view field;  // of the three measurements
+  std::string_view recess_field;
+  const std::array<double, 3>& measured_m;
+  std::optional<double> recess_m;
+  double skew_m;  // lost to an opening out of square
+};
+
+struct SideCut {
+  int cut_mm = 0;
+  double overlap_m = 0.0;
+  std::string reason;
+};
+
+double mean_of(const std::array<double, 3>& values) {
+  return std::accumulate(values.begin(), values.end(), 0.0) / 3.0;
+}
+
+/// Sideways shift of the head over the sill, m, from the diagonals of the parallelogram with the mean sides:
+/// d1^2 - d2^2 = 4 w s.
+double shift_from_diagonals_m(const MeasuredOpening& opening) {
+  if (!opening.diagonals_m) {
+    return 0.0;
+  }
+  const auto [first_m, second_m] = *opening.diagonals_m;
+  require_in_range(first_m, diagonal_range_m, "diagonals_m", "m");
+  require_in_range(second_m, diagonal_range_m, "diagonals_m", "m");
+  const double width_m = mean_of(opening.widths_m);
+  const double height_m = mean_of(opening.heights_m);
+  // parallelogram law: d1^2 + d2^2 = 2 (w^2 + h^2)
+  const double ratio = std::hypot(first_m, second_m) / (std::sqrt(2.0) * std::hypot(width_m, height_m));
+  // triangle inequality for each diagonal with two sides
+  const double longest_m = (width_m + height_m) * (1.0 + diagonal_tolerance);
+  const double shortest_m = std::abs(width_m - height_m) * (1.0 - diagonal_tolerance);
+  const auto [shorter_m, longer_m] = std::minmax(first_m, second_m);
+  if (std::abs(ratio - 1.0) > diagonal_tolerance || longer_m > longest_m || shorter_m < shortest_m) {
+    throw InvalidInput("diagonals_m",
+                       "no opening of these widths and heights has these diagonals; measure again");
+  }
+  return std::abs(first_m * first_m - second_m * second_m) / (4.0 * width_m);
+}
+
+SideCut overlapping_cut(const Side& side, const SheetPlanInput& input) {
+  const double opening_m = *std::max_element(side.measured_m.begin(), side.measured_m.end());
+  const double overlap_m = std::min(input.overlap_m, input.fixing_face_m);
+  const double wanted_m = opening_m + 2.0 * overlap_m;
+  const std::string label(side.label);
+  const SideCut free{nearest_mm(wanted_m), overlap_m,
+                     label + ": largest of three, " + whole_mm_text(opening_m) + ", plus " +
+                         whole_mm_text(overlap_m) + " a side."};
+  if (!side.recess_m) {
+    return free;
+  }
+  require_in_range(*side.recess_m, {opening_m, 5.0}, side.recess_field, "m");
+  // a sheet tight in the recess would bow: leave what it grows by
+  const double movement_m = thermal_movement_m(input.sheet, wanted_m, input.temperature_range_K);
+  const int limit_mm = fitting_mm(*side.recess_m - movement_m);
+  if (free.cut_mm <= limit_mm) {
+    return free;
+  }
+  const double left_m = (limit_mm * 1e-3 - opening_m) / 2.0;
+  if (left_m <= 0.0) {
+    throw InvalidInput(side.recess_field, "leaves no overlap once the sheet has room to move");
+  }
+  return {limit_mm, left_m,
+          label + ": recess " + whole_mm_text(*side.recess_m) + " less " + tenth_mm_text(movement_m) +
+              " to move; overlap " + tenth_mm_text(left_m) + " a side."};
+}
+
+SideCut inside_cut(const Side& side, const SheetPlanInput& input) {
+  const double opening_m = *std::min_element(side.measured_m.begin(), side.measured_m.end());
+  const double movement_m = thermal_movement_m(input.sheet, opening_m, input.temperature_range_K);
+  const int cut_mm = fitting_mm(opening_m - movement_m - side.skew_m);
+  if (cut_mm < least_cut_mm) {
+    throw InvalidInput(side.field, "leaves no sheet once movement and the skew are taken off");
+  }
+  const std::string skew = side.skew_m > 0.0 ? ", " + tenth_mm_text(side.skew_m) + " out of square" : "";
+  return {cut_mm, 0.0,
+          std::string(side.label) + ": smallest of three, " + whole_mm_text(opening_m) + ", less " +
+              tenth_mm_text(movement_m) + " to move" + skew + "."};
+}
+
+std::vector<std::string> overlap_notes(const SheetPlanInput& input, double least_overlap_m, double skew_m) {
+  std::vector<std::string> notes;
+  if (input.overlap_m > input.fixing_face_m) {
+    notes.push_back("Overlap cut to " + whole_mm_text(input.fixing_face_m) + ": the face is no wider.");
+  }
+  const double at_corner_m = least_overlap_m - skew_m / 2.0;
+  if (skew_m > 1e-3) {
+    notes.push_back("Opening is " + tenth_mm_text(skew_m) + " out of square: overlap " +
+                    tenth_mm_text(std::max(0.0, at_corner_m)) + " at two corners.");
+  }
+  if (at_corner_m < input.tape_width_m) {
+    notes.push_back("Tape is " + whole_mm_text(input.tape_width_m) +
+                    " wide, more than the overlap: use narrower tape.");
+  }
+  return notes;
+}
+
+}  // namespace
+
+CutSize cut_size(const SheetPlanInput& input) {
+  const auto& opening = input.opening;
+  for (std::size_t i = 0; i < 3; ++i) {
+    require_in_range(opening.widths_m[i], opening_range_m, "widths_m", "m");
+    require_in_range(opening.heights_m[i], opening_range_m, "heights_m", "m");
+  }
+  const double skew_m = shift_from_diagonals_m(opening);
+  const Side width{"Width", "widths_m", "largest_width_m", opening.widths_m, input.largest_width_m, skew_m};
+  const Side height{"Height", "heights_m", "largest_height_m", opening.heights_m, input.largest_height_m,
+                    0.0};
+  const bool overlapping = input.seat == SheetSeat::overlapping;
+  const SideCut across = overlapping ? overlapping_cut(width, input) : inside_cut(width, input);
+  const SideCut up = overlapping ? overlapping_cut(height, input) : inside_cut(height, input);
+  CutSize size{
+      across.cut_mm, up.cut_mm, std::min(across.overlap_m, up.overlap_m), skew_m, {across.reason, up.reason}};
+  if (overlapping) {
+    for (auto& note : overlap_notes(input, size.least_overlap_m, skew_m)) {
+      size.reasons.push_back(std::move(note));
+    }
+  }
+  return size;
+}
+
+}  // namespace dewgap::fitting
