@@ -26,16 +26,16 @@ std::string_view name_of(VentOption option);
 /// One option over the weighted samples, under the two steady design conditions.
 struct VentOutcome {
   VentOption option = VentOption::sealed;
-  double dry_share = 0.0;           ///< plausible cases that stay dry in the coldest month's means
-  double acceptable_share = 0.0;    ///< dry on the month's means and at most mist after a frost night
-  Spread month_margin_K;            ///< coldest face less potential dew point
+  double dry_share = 0.0;         ///< plausible cases that stay dry in the coldest month's means
+  double acceptable_share = 0.0;  ///< dry on the month's means and at most mist after a frost night
+  Spread month_margin_K;          ///< coldest face less potential dew point
   Spread frost_night_margin_K;
   Spread month_condensation_g_m2h;
   Spread frost_night_condensation_g_m2h;
-  Spread frost_night_film_g_m2;     ///< after the night's hours, from a dry start
+  Spread frost_night_film_g_m2;  ///< after the night's hours, from a dry start
   Spread air_through_gap_m3_h;
-  Spread heat_penalty_kWh;          ///< against sealed
-  double share_inwards = 0.0;       ///< plausible cases whose net flow is inwards
+  Spread heat_penalty_kWh;     ///< against sealed
+  double share_inwards = 0.0;  ///< plausible cases whose net flow is inwards
   double share_outwards = 0.0;
   double share_both_ways = 0.0;
   double share_room_side = 0.0;
@@ -47,9 +47,9 @@ struct Influence {
   Unknown unknown{};
   std::string label;
   std::string settle_by;
-  bool guessed = true;              ///< nothing but the prior speaks
-  double on_saving = 0.0;           ///< squared rank correlation with the saving, 0..1
-  double on_dryness = 0.0;          ///< the same with the month's margin
+  bool guessed = true;      ///< nothing but the prior speaks
+  double on_saving = 0.0;   ///< squared rank correlation with the saving, 0..1
+  double on_dryness = 0.0;  ///< the same with the month's margin
 };
 
 /// A value of the survey or a resolved default, with its basis, for the record.
@@ -66,41 +66,46 @@ struct EvidenceUse {
   std::string observation;
   std::string answer;
   bool used = false;
-  std::string why_not;              ///< when not used
-  double effective_share = 1.0;     ///< effective sample share left by this observation alone
+  std::string why_not;           ///< when not used
+  double effective_share = 1.0;  ///< effective sample share left by this observation alone
 };
 
 /// One window side, single glazing now against the sheet, real conditions unless named declared.
 struct SideBySide {
-  double declared_glass_before_W_m2K = 0.0;   ///< EN 673, not an official rating
+  double declared_glass_before_W_m2K = 0.0;  ///< EN 673, not an official rating
   double declared_glass_after_W_m2K = 0.0;
   Spread glass_u_before_W_m2K;
   Spread glass_u_after_W_m2K;
   Spread window_u_before_W_m2K;
   Spread window_u_after_W_m2K;
-  Spread room_face_before_C;                  ///< frost night
+  Spread room_face_before_C;  ///< frost night
   Spread room_face_after_C;
-  Spread draught_before_m3_h;                 ///< through the window, winter mean, counted once
+  Spread room_face_factor_before;  ///< temperature factor fRsi of the room face, coldest month's means
+  Spread room_face_factor_after;
+  Spread room_face_humidity_before;  ///< 0..1 and above, at that face: 0.8 mould, 1 condensation
+  Spread room_face_humidity_after;
+  Spread draught_before_m3_h;  ///< through the window, winter mean, counted once
   Spread draught_after_m3_h;
   Spread heat_saved_kWh;
   Spread saved_glass_kWh;
   Spread saved_frame_kWh;
   Spread saved_air_kWh;
   Spread sun_lost_kWh;
-  Spread room_humidity;                       ///< 0..1, coldest month
-  Spread dry_up_to_room_humidity;             ///< 0..1, coldest month, chosen option
+  Spread room_humidity;            ///< 0..1, coldest month
+  Spread dry_up_to_room_humidity;  ///< 0..1, coldest month, chosen option
 };
 
 struct MoneySpread {
   Spread saved_per_year;
   std::optional<Spread> carbon_kg_per_year;
-  std::optional<Spread> payback_years;        ///< absent when over a tenth of the cases never pay back
+  std::optional<Spread> payback_years;  ///< absent when over a tenth of the cases never pay back
   double never_pays_back_share = 0.0;
   std::optional<Spread> net_present_value;
 };
 
 struct Caution {
   std::string topic;
+  std::string brief;  ///< at most 60 characters
   std::string say;
   std::string source;
 };
@@ -114,51 +119,53 @@ struct WidthCheck {
 };
 
 struct AssessOptions {
-  std::size_t samples = 256;      ///< 16 to 1e6
+  std::size_t samples = 256;  ///< 16 to 1e6
   std::uint64_t seed = 1;
-  double frost_night_hours = 12.0;///< 1 to 24
+  double frost_night_hours = 12.0;  ///< 1 to 24
   bool width_checks = true;
   void validate() const;
 };
 
-/// When `headline` is hold, everything below `cautions` is empty: no saving, no cut, no drilling exists to print.
+/// When `headline` is hold, everything below `cautions` is empty: no saving, no cut, no drilling exists to
+/// print.
 struct Assessment {
   Headline headline = Headline::hold;
-  std::string because;                     ///< one plain sentence
-  std::vector<std::string> after;          ///< FIT AFTER: what to do first; LEAVE: what would change it
+  std::string because;             ///< one plain sentence
+  std::vector<std::string> after;  ///< FIT AFTER: what to do first; LEAVE: what would change it
   std::vector<OpenGate> open_gates;
   std::vector<Caution> cautions;
 
   struct Figures {
-    bool provisional = true;               ///< until a year of hours has been run, or when guesses decide
-    std::string vent_reason;               ///< which way the air goes and why
-    std::string flip;                      ///< what would change the verdict
+    bool provisional = true;  ///< until a year of hours has been run, or when guesses decide
+    std::string vent_reason;  ///< which way the air goes and why
+    std::string flip;         ///< what would change the verdict
     VentOption vent = VentOption::sealed;
-    std::vector<VentOutcome> vents;        ///< every option compared
-    double agree_share = 0.0;              ///< plausible cases that agree with the headline's vent option
+    std::vector<VentOutcome> vents;  ///< every option compared
+    double agree_share = 0.0;        ///< plausible cases that agree with the headline's vent option
     double lifted_tape_acceptable_share = 0.0;  ///< what-if: one 200 mm length of tape lifted
     SideBySide now_and_with;
     std::optional<MoneySpread> money;
-    std::vector<Influence> influences;     ///< largest first
-    std::vector<std::string> settle_first; ///< at most three one-minute looks
-    std::vector<std::string> guessed;      ///< unknowns nobody looked at, for people
+    std::vector<Influence> influences;      ///< largest first
+    std::vector<std::string> settle_first;  ///< at most three one-minute looks
+    std::vector<std::string> guessed;       ///< unknowns nobody looked at, for people
     std::vector<EvidenceUse> evidence;
     std::vector<ResolvedInput> inputs;
     std::vector<WidthCheck> width_checks;
-    std::optional<SheetPlan> plan;         ///< absent on LEAVE
-    std::vector<std::string> remedies;     ///< doable ones, with figures
+    std::optional<SheetPlan> plan;      ///< absent on LEAVE
+    std::vector<std::string> remedies;  ///< doable ones, with figures
     ValidityFlags flags;
     std::size_t samples = 0;
     double effective_samples = 0.0;
     std::uint64_t seed = 0;
     double coldest_month_C = 0.0;
     double frost_night_C = 0.0;
-    std::string place_line;                ///< station, distance, height difference
+    std::string place_line;  ///< station, distance, height difference
   };
-  std::optional<Figures> figures;          ///< absent on HOLD
+  std::optional<Figures> figures;  ///< absent on HOLD
 };
 
-/// Throws InvalidInput for an invalid survey. O(samples x options); memory O(samples x unknowns).
+/// Throws InvalidInput for an invalid survey, CalculationFailed when a sample does not converge. O(samples x
+/// options); memory O(samples x unknowns).
 Assessment assess(const Survey& survey, AssessOptions options = {});
 
 }  // namespace dewgap

@@ -12,9 +12,9 @@ enum class GateKind { way_out, burning, fresh_air, protection, old_glass };
 
 struct OpenGate {
   GateKind kind;
-  bool answered = false;   ///< false: nobody has answered it
-  std::string question;    ///< what to settle, in words
-  std::string why;         ///< the reason it holds
+  bool answered = false;  ///< false: nobody has answered it
+  std::string question;   ///< what to settle, in words
+  std::string why;        ///< the reason it holds
 };
 
 /// The gates that hold, in the order above; empty when all are safely answered.

@@ -1,4 +1,5 @@
-// The uncertain inputs and what is believed of them before anyone has looked: read from assessment/priors.csv.
+// The uncertain inputs and what is believed of them before anyone has looked: read from
+// assessment/priors.csv.
 #pragma once
 
 #include <array>
@@ -9,24 +10,29 @@
 
 namespace dewgap {
 
-/// One sampled input each. The file priors.csv has a row for each, and for variants by window or room where noted.
+/// One sampled input each. The file priors.csv has a row for each, and for variants by window or room where
+/// noted.
 enum class Unknown : std::size_t {
-  joint_leakage,           ///< m3/(h m) at 1 Pa of the old window's joints
-  putty_leakage,           ///< m3/(h m) at 1 Pa of putty lines and fixed joints
-  seal_leakage,            ///< m3/(h m) at 1 Pa of the tape as fitted
-  vapour_excess,           ///< Pa over outdoors at 0 C
-  room_temperature,        ///< C
-  neutral_level_offset,    ///< m, neutral level above the window's mid-height where building facts leave it open
-  wind_ratio,              ///< factor on the shelter's wind ratio
-  wind_pressure,           ///< mean pressure coefficient of the facade over winter winds, windward positive
+  joint_leakage,         ///< m3/(h m) at 1 Pa of the old window's joints
+  putty_leakage,         ///< m3/(h m) at 1 Pa of putty lines and fixed joints
+  seal_leakage,          ///< m3/(h m) at 1 Pa of the tape as fitted
+  vapour_excess,         ///< Pa over outdoors at 0 C
+  room_temperature,      ///< C
+  neutral_level_offset,  ///< m, neutral level above the window's mid-height where building facts leave it
+                         ///< open
+  wind_ratio,            ///< factor on the shelter's wind ratio
+  wind_pressure,         ///< mean pressure coefficient of the facade over winter winds, windward positive
   gust_intensity,
+  extract_depression,  ///< Pa, by fans, averaged over the damp hours
+  background_airflow,  ///< m3/h through the rest of the connected rooms: sealing raises humidity against it
   sheet_emissivity,
   glass_emissivity,
-  outdoor_convection,      ///< factor
-  room_film,               ///< factor
-  gap_convection,          ///< factor on Nu - 1: the spread of published correlations
-  cloud_cover,             ///< winter mean and frost night
-  edge_factor,             ///< (T_edge - T_out)/(T_centre - T_out) of the cold pane
+  outdoor_convection,  ///< factor
+  room_film,           ///< factor
+  gap_correlation,         ///< which published correlation: 0-1 Wright, 1-2 ElSherbiny, 2-3 EN 673
+  gap_convection,          ///< factor on Nu - 1: scatter about the correlation
+  cloud_cover,         ///< winter mean and frost night
+  edge_factor,         ///< (T_edge - T_out)/(T_centre - T_out) of the cold pane
   frame_u_factor,
   base_temperature,        ///< C
   heated_share,            ///< of the day and winter that the room is at its temperature
@@ -43,17 +49,17 @@ enum class PriorShape { normal, lognormal, uniform };
 
 struct Prior {
   Unknown unknown{};
-  std::string variant;      ///< empty: all windows; else the archetype it belongs to
+  std::string variant;  ///< empty: all windows; else the archetype it belongs to
   PriorShape shape = PriorShape::normal;
   double p10 = 0.0;
-  double p50 = 0.0;         ///< normal and lognormal: the middle; uniform: between the two
+  double p50 = 0.0;  ///< normal and lognormal: the middle; uniform: between the two
   double p90 = 0.0;
-  double lowest = 0.0;      ///< physical bounds; samples are folded back inside
+  double lowest = 0.0;  ///< physical bounds; samples are folded back inside
   double highest = 0.0;
   std::string unit;
-  std::string source;       ///< citation, or 'our convention'
-  std::string label;        ///< for people: "draughts through the old joints"
-  std::string settle_by;    ///< the one-minute look that narrows it
+  std::string source;     ///< citation, or 'our convention'
+  std::string label;      ///< for people: "draughts through the old joints"
+  std::string settle_by;  ///< the one-minute look that narrows it
   bool is_convention() const { return source.starts_with("our convention"); }
 
   /// Value at cumulative probability u in (0, 1); `width` scales the prior's spread about its middle.

@@ -1,4 +1,5 @@
-// What a person at the window saw and measured. std::nullopt is 'not known', legal everywhere but in the gates.
+// What a person at the window saw and measured. std::nullopt is 'not known', legal everywhere but in the
+// gates.
 #pragma once
 
 #include <array>
@@ -16,10 +17,19 @@
 
 namespace dewgap {
 
-// ---- settle first -------------------------------------------------------------------------------------------------
+// ---- settle first
+// -------------------------------------------------------------------------------------------------
 
 enum class WayOut { not_a_way_out, might_be_needed };
-enum class Burning { nothing, balanced_flue, open_fire, flued_gas_fire, stove, boiler_in_room, flueless_heater };
+enum class Burning {
+  nothing,
+  balanced_flue,
+  open_fire,
+  flued_gas_fire,
+  stove,
+  boiler_in_room,
+  flueless_heater
+};
 enum class FreshAir { other_way_to_breathe, only_this_window };
 enum class Protection { unprotected, consent_given, consent_pending, consent_not_sought };
 enum class OldGlass { plain, leaded_painted_or_historic };
@@ -34,17 +44,18 @@ struct SettleFirst {
   std::optional<OldGlass> old_glass;
 };
 
-// ---- the window ---------------------------------------------------------------------------------------------------
+// ---- the window
+// ---------------------------------------------------------------------------------------------------
 
 enum class WindowKind { sliding_sash, casement, fixed_light };
 
 struct WindowSurvey {
   WindowKind kind = WindowKind::casement;
   FrameKind frame = FrameKind::softwood;
-  std::array<double, 3> opening_widths_m{};    ///< top, middle, bottom
-  std::array<double, 3> opening_heights_m{};   ///< left, middle, right
+  std::array<double, 3> opening_widths_m{};   ///< top, middle, bottom
+  std::array<double, 3> opening_heights_m{};  ///< left, middle, right
   std::optional<std::array<double, 2>> diagonals_m;
-  std::optional<double> glass_width_m;         ///< visible, one pane
+  std::optional<double> glass_width_m;  ///< visible, one pane
   std::optional<double> glass_height_m;
   int pane_count = 1;
   std::optional<double> glass_thickness_m;
@@ -57,7 +68,7 @@ struct WindowSurvey {
   std::optional<double> facing_compass_deg;
   bool painted_shut = false;
   std::optional<bool> before_1980;
-  std::optional<bool> low_or_beside_door;      ///< impact caution
+  std::optional<bool> low_or_beside_door;  ///< impact caution
 };
 
 struct SheetSurvey {
@@ -67,15 +78,16 @@ struct SheetSurvey {
   std::optional<double> tape_thickness_m;
   std::optional<double> tape_width_m;
   std::optional<TapeKind> tape;
-  std::optional<bool> tape_unbroken;           ///< corners joined, all clips down, no light through
-  std::optional<double> curtain_gap_m;         ///< a lined curtain drawn at night, this far from the sheet
+  std::optional<bool> tape_unbroken;    ///< corners joined, all clips down, no light through
+  std::optional<double> curtain_gap_m;  ///< a lined curtain drawn at night, this far from the sheet
 };
 
-// ---- observations -------------------------------------------------------------------------------------------------
+// ---- observations
+// -------------------------------------------------------------------------------------------------
 
 enum class PaperPull { pulls_free, drags, tears };
 struct JointSurvey {
-  std::vector<Feeler> feelers;                 ///< thickest thing that slides in, at the marked points
+  std::vector<Feeler> feelers;  ///< thickest thing that slides in, at the marked points
   std::optional<bool> rattles;
   std::optional<bool> daylight_at_meeting_rail;
   std::optional<bool> curtain_moves;
@@ -89,7 +101,7 @@ struct TissueTest {
   std::optional<TissueWay> bottom;
   std::optional<TissueWay> meeting_rail;
   std::optional<TissueWay> top;
-  std::optional<double> colder_outside_K;      ///< under 10 K the test is recorded but not used
+  std::optional<double> colder_outside_K;  ///< under 10 K the test is recorded but not used
   std::optional<WindToday> wind;
   std::optional<bool> extract_on;
 };
@@ -98,7 +110,7 @@ enum class CentreMists { never, hard_frost_only, frosty_mornings, cool_days, mil
 enum class RoomUse { living, bedroom, kitchen, bathroom, hall, other };
 struct HygrometerReading {
   double room_C = 0.0;
-  double relative_humidity = 0.0;              ///< 0..1
+  double relative_humidity = 0.0;  ///< 0..1
   double outdoor_C = 0.0;
 };
 struct RoomSurvey {
@@ -118,30 +130,30 @@ struct TimberSurvey {
 };
 
 struct BuildingSurvey {
-  std::optional<int> floor;                    ///< 0 is the ground floor
+  std::optional<int> floor;  ///< 0 is the ground floor
   std::optional<int> floors;
-  std::optional<bool> open_stairwell;          ///< joins the floors
+  std::optional<bool> open_stairwell;  ///< joins the floors
   std::optional<bool> working_chimney;
   std::optional<Shelter> outlook;
-  std::optional<double> hours_heated;          ///< a day
-  std::optional<double> bill_kWh;              ///< of heat and fuel a year: caps the saving
+  std::optional<double> hours_heated;  ///< a day
+  std::optional<double> bill_kWh;      ///< of heat and fuel a year: caps the saving
 };
 
 /// Coefficients that an expert gives; each wins over what observations imply.
 struct ExpertValues {
   std::optional<double> joint_leakage_m3_h_m;  ///< at 1 Pa per metre of joint
   std::optional<double> seal_leakage_m3_h_m;
-  std::optional<double> vapour_excess_Pa;      ///< at 0 C outdoors
-  std::optional<double> room_relative_humidity;///< constant through winter
+  std::optional<double> vapour_excess_Pa;        ///< at 0 C outdoors
+  std::optional<double> room_relative_humidity;  ///< constant through winter
   std::optional<double> sheet_emissivity;
   std::optional<double> sheet_conductivity_W_mK;
   std::optional<double> base_temperature_C;
-  std::optional<double> mean_pressure_Pa;      ///< p_room - p_outdoor
+  std::optional<double> mean_pressure_Pa;  ///< p_room - p_outdoor
   std::optional<double> frame_u_value_W_m2K;
 };
 
 struct PlaceSurvey {
-  std::string nearest;                         ///< key or name of a carried place
+  std::string nearest;  ///< key or name of a carried place
   std::optional<double> distance_km;
   std::optional<double> elevation_m;
 };
@@ -160,15 +172,16 @@ struct Survey {
   TimberSurvey timber;
   BuildingSurvey building;
   ExpertValues expert;
-  std::optional<MoneyTerms> money;             ///< without it the answer stops at kWh
+  std::optional<MoneyTerms> money;  ///< without it the answer stops at kWh
 };
 
-/// Throws InvalidInput for a value outside its range or for contradictory geometry. All violations: see problems().
+/// Throws InvalidInput for a value outside its range or for contradictory geometry. All violations: see
+/// problems().
 void validate(const Survey& survey);
 
 /// Every violation of a survey, as field path and sentence; empty when valid.
 struct SurveyProblem {
-  std::string field;   ///< path as in the job file's sections: "window.opening_widths"
+  std::string field;  ///< path as in the job file's sections: "window.opening_widths"
   std::string message;
 };
 std::vector<SurveyProblem> problems(const Survey& survey);

@@ -1,0 +1,49 @@
+#include "dewgap/assessment/cautions_kernel.hpp"
+#include "dewgap/errors.hpp"
+#include "dewgap/numerics/csv_text.hpp"
+#include "embedded/room_assessment.hpp"
+
+namespace dewgap {
+namespace {
+
+bool is_plastic(SheetKind kind) {
+  return kind != SheetKind::glass;
+}
+
+/// A caution whose tick is not known applies: unknown is not safe.
+bool applies(std::string_view tick, const Survey& survey) {
+  if (tick == "always") {
+    return true;
+  }
+  if (tick == "protected") {
+    return survey.settle_first.protection != Protection::unprotected;
+  }
+  if (tick == "low") {
+    return survey.window.low_or_beside_door.value_or(true);
+  }
+  if (tick == "plastic") {
+    return is_plastic(survey.sheet.material);
+  }
+  if (tick == "before_1980") {
+    return survey.window.before_1980.value_or(true);
+  }
+  throw InvalidInput("cautions.csv", "unknown tick '" + std::string(tick) + "'");
+}
+
+}  // namespace
+
+std::vector<Caution> cautions_for(const Survey& survey) {
+  static const numerics::CsvTable table(embedded::cautions_csv, "cautions.csv");
+  std::vector<Caution> chosen;
+  for (std::size_t row = 0; row < table.row_count(); ++row) {
+    if (applies(table.text(row, "applies"), survey)) {
+      chosen.push_back({.topic = table.text(row, "topic"),
+                        .brief = table.text(row, "brief"),
+                        .say = table.text(row, "say"),
+                        .source = table.text(row, "source")});
+    }
+  }
+  return chosen;
+}
+
+}  // namespace dewgap

@@ -1,0 +1,98 @@
+#include "dewgap/assessment/evidence_kernel.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include "dewgap/errors.hpp"
+#include "dewgap/numerics/csv_text.hpp"
+#include "dewgap/numerics/sampling.hpp"
+#include "embedded/room_assessment.hpp"
+
+namespace dewgap {
+namespace {
+
+constexpr double normal_p90 = 1.2815515655446004;
+
+std::vector<Observation> read_observations() {
+  const numerics::CsvTable table(embedded::observations_csv, "observations.csv");
+  std::vector<Observation> rows;
+  for (std::size_t i = 0; i < table.row_count(); ++i) {
+    rows.push_back({.observation = table.text(i, "observation"),
+                    .answer = table.text(i, "answer"),
+                    .quantity = table.text(i, "quantity"),
+                    .p10 = table.number(i, "p10"),
+                    .p50 = table.number(i, "p50"),
+                    .p90 = table.number(i, "p90"),
+                    .strength = table.number(i, "strength"),
+                    .source = table.text(i, "source")});
+  }
+  return rows;
+}
+
+double split_normal_log(double value, double p10, double p50, double p90, double strength) {
+  const double side = value < p50 ? p50 - p10 : p90 - p50;
+  const double z = (value - p50) / side * normal_p90;
+  return -0.5 * strength * z * z;
+}
+
+void append(std::vector<EvidenceTerm>& to, std::vector<EvidenceTerm> from) {
+  std::move(from.begin(), from.end(), std::back_inserter(to));
+}
+
+/// exp of log-likelihoods, scaled so that the largest is 1, normalised to sum 1.
+std::vector<double> normalised_weights(const std::vector<double>& log_likelihood) {
+  const double top = *std::max_element(log_likelihood.begin(), log_likelihood.end());
+  std::vector<double> weights(log_likelihood.size());
+  std::transform(log_likelihood.begin(), log_likelihood.end(), weights.begin(),
+                 [top](double log_value) { return std::exp(log_value - top); });
+  const double sum = std::accumulate(weights.begin(), weights.end(), 0.0);
+  for (double& weight : weights) {
+    weight /= sum;
+  }
+  return weights;
+}
+
+}  // namespace
+
+const Observation& observation_of(std::string_view observation, std::string_view answer) {
+  static const std::vector<Observation> rows = read_observations();
+  const auto found = std::find_if(rows.begin(), rows.end(), [&](const Observation& row) {
+    return row.observation == observation && row.answer == answer;
+  });
+  if (found == rows.end()) {
+    throw InvalidInput("observations.csv",
+                       "no row for " + std::string(observation) + " = " + std::string(answer));
+  }
+  return *found;
+}
+
+double log_likelihood(double value, const Observation& o) {
+  return split_normal_log(value, o.p10, o.p50, o.p90, o.strength);
+}
+
+double log_likelihood_of_logarithm(double value, const Observation& o) {
+  return split_normal_log(std::log(value), std::log(o.p10), std::log(o.p50), std::log(o.p90), o.strength);
+}
+
+std::vector<EvidenceTerm> all_evidence(const Setting& setting, const std::vector<UnknownValues>& samples) {
+  std::vector<EvidenceTerm> terms = joint_evidence(*setting.survey, samples);
+  append(terms, tissue_evidence(setting, samples));
+  append(terms, humidity_evidence(setting, samples));
+  return terms;
+}
+
+std::vector<double> weights_from(std::vector<EvidenceTerm>& terms, std::size_t sample_count) {
+  std::vector<double> total(sample_count, 0.0);
+  for (auto& term : terms) {
+    if (!term.use.used) {
+      continue;
+    }
+    const auto alone = normalised_weights(term.log_likelihood);
+    term.use.effective_share = numerics::effective_sample_size(alone) / static_cast<double>(sample_count);
+    std::transform(total.begin(), total.end(), term.log_likelihood.begin(), total.begin(), std::plus<>());
+  }
+  return normalised_weights(total);
+}
+
+}  // namespace dewgap

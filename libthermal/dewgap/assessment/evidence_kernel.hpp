@@ -1,0 +1,53 @@
+// Observations as likelihoods that weight the samples. Internal to assessment/.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "dewgap/assessment/beliefs_kernel.hpp"
+#include "dewgap/assessment/scenario_kernel.hpp"
+
+namespace dewgap {
+
+/// A row of observations.csv.
+struct Observation {
+  std::string observation;
+  std::string answer;
+  std::string quantity;
+  double p10 = 0.0;
+  double p50 = 0.0;
+  double p90 = 0.0;
+  double strength = 1.0;
+  std::string source;
+};
+/// Throws InvalidInput when the table has no such row.
+const Observation& observation_of(std::string_view observation, std::string_view answer);
+
+/// Logarithm of a split-normal likelihood, 0 at the middle, on the value itself or on its logarithm.
+double log_likelihood(double value, const Observation& observation);
+double log_likelihood_of_logarithm(double value, const Observation& observation);
+
+/// One piece of evidence: log-likelihoods of every sample, and the unknown it speaks of first.
+struct EvidenceTerm {
+  EvidenceUse use;
+  Unknown speaks_of{};
+  std::vector<double> log_likelihood;
+};
+
+std::vector<EvidenceTerm> joint_evidence(const Survey& survey, const std::vector<UnknownValues>& samples);
+std::vector<EvidenceTerm> tissue_evidence(const Setting& setting, const std::vector<UnknownValues>& samples);
+std::vector<EvidenceTerm> humidity_evidence(const Setting& setting,
+                                            const std::vector<UnknownValues>& samples);
+
+/// All evidence of a survey. Terms that may not be used carry the reason and change no weight.
+std::vector<EvidenceTerm> all_evidence(const Setting& setting, const std::vector<UnknownValues>& samples);
+
+/// Weights that sum to 1, and each term's own effective share filled in.
+std::vector<double> weights_from(std::vector<EvidenceTerm>& terms, std::size_t sample_count);
+
+/// Outdoor temperature at which the centre of the single pane begins to mist for a sample, C, within -45
+/// to 25.
+double misting_outdoor_C(const Setting& setting, const UnknownValues& sample);
+
+}  // namespace dewgap

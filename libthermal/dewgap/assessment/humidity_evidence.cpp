@@ -1,0 +1,141 @@
+#include <algorithm>
+#include <cmath>
+
+#include "dewgap/air/humid_air.hpp"
+#include "dewgap/assessment/evidence_kernel.hpp"
+#include "dewgap/dwelling/room_humidity.hpp"
+#include "dewgap/numerics/root_finding.hpp"
+
+namespace dewgap {
+namespace {
+
+constexpr double winter_outdoor_humidity = 0.85;  // over water, mean of a winter day: our convention
+constexpr double coldest_searched_C = -45.0;
+constexpr double mildest_searched_C = 25.0;
+constexpr double day_to_day_humidity =
+    0.06;  // standard deviation of a reading about its week: our convention
+
+std::string_view answer_of(CentreMists mists) {
+  switch (mists) {
+    case CentreMists::never:
+      return "never";
+    case CentreMists::hard_frost_only:
+      return "hard_frost_only";
+    case CentreMists::frosty_mornings:
+      return "frosty_mornings";
+    case CentreMists::cool_days:
+      return "cool_days";
+    case CentreMists::mild_nights:
+      return "mild_nights";
+  }
+  return "never";
+}
+
+/// Face of the single pane less the room's dew point at an outdoor temperature: positive is clear.
+double clearance_K(const Setting& setting, const UnknownValues& sample, double outdoor_C) {
+  const double outdoor_Pa = vapour_pressure_Pa(outdoor_C, winter_outdoor_humidity);
+  const double room_Pa = room_vapour_Pa(setting, sample, outdoor_C, outdoor_Pa, 1.0);
+  return single_pane_face_C(sample[Unknown::room_temperature], outdoor_C) - dew_point_C(room_Pa);
+}
+
+/// 'never' says nothing against a pane that would mist only in still colder weather, nor 'mild nights'
+/// against one that mists in warmer.
+double compatible_C(CentreMists mists, double outdoor_C, const Observation& meaning) {
+  if (mists == CentreMists::never) {
+    return std::max(outdoor_C, meaning.p50);
+  }
+  return mists == CentreMists::mild_nights ? std::min(outdoor_C, meaning.p50) : outdoor_C;
+}
+
+EvidenceTerm mist_term(const Setting& setting, const std::vector<UnknownValues>& samples, CentreMists mists) {
+  const auto& meaning = observation_of("centre_mists", answer_of(mists));
+  EvidenceTerm term{.use = {.observation = "centre of the pane mists",
+                            .answer = meaning.answer,
+                            .used = true,
+                            .why_not = {}},
+                    .speaks_of = Unknown::vapour_excess,
+                    .log_likelihood = {}};
+  for (const auto& sample : samples) {
+    const double outdoor_C = misting_outdoor_C(setting, sample);
+    term.log_likelihood.push_back(log_likelihood(compatible_C(mists, outdoor_C, meaning), meaning));
+  }
+  return term;
+}
+
+EvidenceTerm hygrometer_term(const Setting& setting, const std::vector<UnknownValues>& samples) {
+  const auto& readings = setting.survey->room.hygrometer;
+  EvidenceTerm term{.use = {.observation = "hygrometer",
+                            .answer = std::to_string(readings.size()) + " readings",
+                            .used = true,
+                            .why_not = {}},
+                    .speaks_of = Unknown::vapour_excess,
+                    .log_likelihood = {}};
+  const double instrument = observation_of("hygrometer", "reading").p90 / 1.2815515655446004;
+  // The instrument's error is shared by all its readings; the weather's is not.
+  const auto count = static_cast<double>(readings.size());
+  const double sd = std::hypot(instrument, day_to_day_humidity / std::sqrt(count));
+  for (const auto& sample : samples) {
+    double mean_gap = 0.0;
+    for (const auto& reading : readings) {
+      const double outdoor_Pa = vapour_pressure_Pa(reading.outdoor_C, winter_outdoor_humidity);
+      const double excess_Pa = vapour_excess_Pa(sample[Unknown::vapour_excess], reading.outdoor_C);
+      mean_gap +=
+          (relative_humidity(reading.room_C, outdoor_Pa + excess_Pa) - reading.relative_humidity) / count;
+    }
+    term.log_likelihood.push_back(-0.5 * (mean_gap / sd) * (mean_gap / sd));
+  }
+  return term;
+}
+
+EvidenceTerm washing_term(const std::vector<UnknownValues>& samples, const Observation& meaning) {
+  EvidenceTerm term{.use = {.observation = "washing dried in the room",
+                            .answer = meaning.answer,
+                            .used = true,
+                            .why_not = {}},
+                    .speaks_of = Unknown::vapour_excess,
+                    .log_likelihood = {}};
+  for (const auto& sample : samples) {
+    term.log_likelihood.push_back(log_likelihood_of_logarithm(sample[Unknown::vapour_excess], meaning));
+  }
+  return term;
+}
+
+}  // namespace
+
+double misting_outdoor_C(const Setting& setting, const UnknownValues& sample) {
+  const auto clearance = [&](double outdoor_C) { return clearance_K(setting, sample, outdoor_C); };
+  if (clearance(coldest_searched_C) > 0.0) {
+    return coldest_searched_C;
+  }
+  if (clearance(mildest_searched_C) < 0.0) {
+    return mildest_searched_C;
+  }
+  return numerics::find_root(clearance, coldest_searched_C, mildest_searched_C, {.absolute_tolerance = 1e-6})
+      .root;
+}
+
+std::vector<EvidenceTerm> humidity_evidence(const Setting& setting,
+                                            const std::vector<UnknownValues>& samples) {
+  const auto& room = setting.survey->room;
+  std::vector<EvidenceTerm> terms;
+  if (room.centre_mists) {
+    terms.push_back(mist_term(setting, samples, *room.centre_mists));
+  }
+  if (!room.hygrometer.empty()) {
+    terms.push_back(hygrometer_term(setting, samples));
+  }
+  if (room.washing_dried) {
+    terms.push_back(
+        washing_term(samples, observation_of("washing_dried", *room.washing_dried ? "yes" : "no")));
+  }
+  const auto& expert = setting.survey->expert;
+  for (auto& term : terms) {
+    if (expert.vapour_excess_Pa || expert.room_relative_humidity) {
+      term.use.used = false;
+      term.use.why_not = "an expert gave the room's humidity, which wins";
+    }
+  }
+  return terms;
+}
+
+}  // namespace dewgap

@@ -1,0 +1,234 @@
+#include "dewgap/assessment/sample_run_kernel.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "dewgap/air/humid_air.hpp"
+#include "dewgap/dwelling/room_humidity.hpp"
+#include "dewgap/energy/sun_cut.hpp"
+#include "dewgap/errors.hpp"
+#include "dewgap/moisture/criteria.hpp"
+#include "dewgap/moisture/vapour_balance.hpp"
+#include "dewgap/window/cover.hpp"
+
+namespace dewgap {
+namespace {
+
+/// Raised when a sample's balance does not settle; the run reports it as a status.
+struct NotSettled {
+  SolveStatus status;
+};
+
+GapState settled_gap(const GapCase& gap_case) {
+  auto state = solve_gap(gap_case);
+  if (state.status != SolveStatus::converged) {
+    throw NotSettled{state.status};
+  }
+  return state;
+}
+
+StackSolution settled_stack(const Stack& stack, const OutdoorClimate& outdoors, const RoomClimate& room) {
+  auto solution = solve_stack(stack, outdoors, room);
+  if (solution.status != SolveStatus::converged) {
+    throw NotSettled{solution.status};
+  }
+  return solution;
+}
+
+/// With the flows as they are, the gap's potential vapour pressure is linear in the room's: where it meets
+/// saturation at the coldest face.
+double highest_dry_room_vapour_Pa(const GapCase& c, const GapState& state) {
+  VapourBalanceInput input{.from_room_m3_s = state.flows.from_room_m3_s,
+                           .from_outdoors_m3_s = state.flows.from_outdoors_m3_s,
+                           .room_vapour_Pa = 0.0,
+                           .room_temperature_C = c.room.air_temperature_C,
+                           .outdoor_vapour_Pa = c.outdoor_vapour_Pa,
+                           .outdoor_temperature_C = c.outdoors.air_temperature_C,
+                           .gap_temperature_C = state.heat.gap_air_temperature_C[c.gap_index],
+                           .diffusion_to_room_kg_sPa = c.diffusion_to_room_kg_sPa,
+                           .diffusion_to_outdoors_kg_sPa = c.diffusion_to_outdoors_kg_sPa,
+                           .face_area_m2 = c.gap_area_m2,
+                           .face_temperature_C = state.coldest_face_C};
+  input.outdoor_vapour_Pa = 0.0;
+  input.room_vapour_Pa = 1000.0;
+  const double room_share = solve_vapour_balance(input).potential_vapour_Pa / 1000.0;
+  const double outdoor_part = state.vapour.potential_vapour_Pa - room_share * c.room_vapour_Pa;
+  const double saturation = saturation_pressure_Pa(state.coldest_face_C);
+  const double room_saturation = saturation_pressure_Pa(c.room.air_temperature_C);
+  return room_share > 1e-9 ? std::clamp((saturation - outdoor_part) / room_share, 0.0, room_saturation)
+                           : room_saturation;
+}
+
+GapFigures figures_of(const GapCase& c, const GapState& state) {
+  return {.margin_K = state.margin_K,
+          .condensation_g_m2h = state.condensation_g_m2h,
+          .way = state.way,
+          .air_m3_h = 3600.0 * (state.flows.from_room_m3_s + state.flows.from_outdoors_m3_s),
+          .highest_dry_room_vapour_Pa = highest_dry_room_vapour_Pa(c, state)};
+}
+
+/// Heat the room loses through sheet and gap per kelvin: conduction at the sheet, and room air that the gap
+/// cools and gives back.
+double glass_loss_W_K(const GapCase& c, const GapState& state) {
+  const double difference_K = c.room.air_temperature_C - c.outdoors.air_temperature_C;
+  if (std::abs(difference_K) < 0.5) {
+    throw NotSettled{SolveStatus::singular};  // no heating season: a loss per kelvin has no meaning
+  }
+  const double exchanged_m3_s = std::min(state.flows.from_room_m3_s, state.flows.to_room_m3_s);
+  const double cooled_K = c.room.air_temperature_C - state.heat.gap_air_temperature_C[c.gap_index];
+  const double capacity = volumetric_heat_capacity_J_m3K(c.room.air_temperature_C, c.room_vapour_Pa);
+  const double loss_W = state.heat.room_flux_W_m2 * c.gap_area_m2 + capacity * exchanged_m3_s * cooled_K;
+  return loss_W / difference_K;
+}
+
+/// Sealing stops draught that also carried moisture away.
+double sealing_factor(const UnknownValues& sample, double before_m3_h, double after_m3_h) {
+  const double background = sample[Unknown::background_airflow];
+  return (background + before_m3_h) / (background + after_m3_h);
+}
+
+struct WinterFigures {
+  double draught_after_m3_h = 0.0;
+  double loss_W_K = 0.0;
+};
+
+WinterFigures winter_figures(const Setting& setting, const UnknownValues& sample, const Moment& winter,
+                             VentOption vent, TapeFault fault) {
+  const double before = draught_before_m3_h(setting, sample, winter);
+  const auto c = gap_case_for(setting, sample, winter, vent, CurtainState::open, fault);
+  const auto state = settled_gap(c);
+  return {.draught_after_m3_h = draught_after_m3_h(setting, state, before),
+          .loss_W_K = glass_loss_W_K(c, state)};
+}
+
+/// U of the glass over half a day with the curtain open and half with it drawn, if there is one.
+double glass_u(const Setting& setting, const UnknownValues& sample, const Moment& winter,
+               Stack (*stack_for)(const Setting&, const UnknownValues&, CurtainState), ValidityFlags& flags) {
+  const auto outdoors = outdoors_at(setting, sample, winter);
+  const auto room = room_at(sample, winter);
+  const auto open = settled_stack(stack_for(setting, sample, CurtainState::open), outdoors, room);
+  flags.raise(open.flags);
+  if (!setting.survey->sheet.curtain_gap_m) {
+    return open.u_value_W_m2K;
+  }
+  const auto drawn = settled_stack(stack_for(setting, sample, CurtainState::drawn), outdoors, room);
+  return 0.5 * (open.u_value_W_m2K + drawn.u_value_W_m2K);
+}
+
+WindowTransmittances transmittances(const Setting& setting, const UnknownValues& sample,
+                                    const SampleFigures& figures) {
+  return {.glass_before_W_m2K = figures.glass_u_before,
+          .glass_after_W_m2K = figures.glass_u_after,
+          .sash_W_m2K = setting.window.frame_u_W_m2K * sample[Unknown::frame_u_factor],
+          .frame_W_m2K = setting.window.frame_u_W_m2K * sample[Unknown::frame_u_factor],
+          .added_resistance_m2K_W = 1.0 / figures.glass_u_after - 1.0 / figures.glass_u_before};
+}
+
+/// Annual heat: conduction by part, draught counted once, sun lost.
+void add_heat(const Setting& setting, const UnknownValues& sample, SampleFigures& figures) {
+  const auto u = transmittances(setting, sample, figures);
+  const auto before = conductance_before(setting.window.areas, u);
+  const auto after = conductance_after(setting.window.areas, u, setting.survey->sheet.cover);
+  const double opening_m2 = setting.window.width_m * setting.window.height_m;
+  figures.window_u_before = before.total_W_K() / opening_m2;
+  figures.window_u_after = after.total_W_K() / opening_m2;
+  const double base_C = sample[Unknown::base_temperature];
+  const double station_base_C = base_C - sample[Unknown::climate_offset];
+  const double sheet_tau =
+      std::min(1.0, setting.sheet_solar_transmittance * sample[Unknown::sun_transmitted]);
+  const HeatSavedInput input{
+      .degree_days_Kd = degree_days_Kd(setting.place, station_base_C, DegreeDayMethod::schoenau_kehrig),
+      .heating_days = heating_days(setting.place, station_base_C),
+      .room_C = std::max(base_C, sample[Unknown::room_temperature]),
+      .base_C = base_C,
+      .heated_share_of_day = sample[Unknown::heated_share],
+      .glass_conductance_cut_W_K = before.glass_W_K - after.glass_W_K,
+      .frame_conductance_cut_W_K = before.frame_W_K + before.edge_W_K - after.frame_W_K - after.edge_W_K,
+      .draught_cut_m3_h = figures.draught_before_m3_h - figures.options[0].draught_after_m3_h,
+      .draught_needed_share = sample[Unknown::draught_needed],
+      .sun_cut_kWh_day = sun_cut_kWh_day(setting.sun, setting.window.areas.glass_m2,
+                                         setting.glass_solar_transmittance, sheet_tau),
+      .sun_used_share = sample[Unknown::sun_used]};
+  figures.saved = heat_saved(input);
+  HeatSavedInput per_unit = input;
+  per_unit.glass_conductance_cut_W_K = 1.0;
+  per_unit.draught_cut_m3_h = 1.0;
+  figures.degree_hours_factor_kKh = heat_saved(per_unit).glass_kWh;
+  figures.draught_factor_kWh_m3_h = heat_saved(per_unit).air_kWh;
+}
+
+double single_pane_face_C(const Setting& setting, const UnknownValues& sample, const Moment& moment,
+                          CurtainState curtain) {
+  return settled_stack(single_stack(setting, sample, curtain), outdoors_at(setting, sample, moment),
+                       room_at(sample, moment))
+      .face_temperature_C[1];
+}
+
+/// The old pane as it is, under both design conditions.
+void add_old_pane(const Setting& setting, const UnknownValues& sample, SampleFigures& figures) {
+  const Moment frost = frost_moment(setting, sample, 1.0);
+  figures.frost_face_before_C = single_pane_face_C(setting, sample, frost, CurtainState::drawn);
+  const Moment month = month_moment(setting, sample, 1.0);
+  const double face_C = single_pane_face_C(setting, sample, month, CurtainState::open);
+  figures.month_face_factor_before = temperature_factor(face_C, month.room_C, month.outdoor_C);
+  figures.month_face_humidity_before = surface_relative_humidity(month.room_vapour_Pa, face_C);
+  figures.month_room_humidity = relative_humidity(month.room_C, month.room_vapour_Pa);
+}
+
+}  // namespace
+
+OptionFigures run_option(const Setting& setting, const UnknownValues& sample, VentOption vent,
+                         TapeFault fault, double excess_scale) {
+  OptionFigures figures;
+  const Moment winter = winter_moment(setting, sample);
+  const auto season = winter_figures(setting, sample, winter, vent, fault);
+  figures.draught_after_m3_h = season.draught_after_m3_h;
+  figures.heat_loss_W_K = season.loss_W_K;
+  const double before = draught_before_m3_h(setting, sample, winter);
+  figures.excess_factor = excess_scale * sealing_factor(sample, before, season.draught_after_m3_h);
+
+  const auto month = gap_case_for(setting, sample, month_moment(setting, sample, figures.excess_factor), vent,
+                                  CurtainState::open, fault);
+  const auto month_state = settled_gap(month);
+  figures.month = figures_of(month, month_state);
+  figures.month_room_face_factor = month_state.room_face_temperature_factor;
+  figures.month_room_face_humidity = month_state.room_face_humidity;
+  const auto frost = gap_case_for(setting, sample, frost_moment(setting, sample, figures.excess_factor), vent,
+                                  CurtainState::drawn, fault);
+  const auto frost_state = settled_gap(frost);
+  figures.frost = figures_of(frost, frost_state);
+  figures.frost_room_face_C =
+      frost_state.heat.face_temperature_C[3];  // room side of the sheet, before any curtain
+  return figures;
+}
+
+SampleFigures run_sample(const Setting& setting, const UnknownValues& sample) {
+  SampleFigures figures;
+  try {
+    const Moment winter = winter_moment(setting, sample);
+    figures.draught_before_m3_h = draught_before_m3_h(setting, sample, winter);
+    for (std::size_t i = 0; i < vent_options.size(); ++i) {
+      figures.options[i] = run_option(setting, sample, vent_options[i], TapeFault::none, 1.0);
+    }
+    figures.lifted = run_option(setting, sample, VentOption::sealed, TapeFault::lifted_200_mm, 1.0);
+    figures.glass_u_before = glass_u(setting, sample, winter, single_stack, figures.flags);
+    figures.glass_u_after = glass_u(setting, sample, winter, double_stack, figures.flags);
+    add_old_pane(setting, sample, figures);
+    add_heat(setting, sample, figures);
+  } catch (const NotSettled& not_settled) {
+    figures.status = not_settled.status;
+  }
+  return figures;
+}
+
+bool is_dry(const OptionFigures& figures) {
+  return figures.month.margin_K >= 0.0;
+}
+
+bool is_acceptable(const OptionFigures& figures, double frost_night_hours) {
+  const double film_g_m2 = figures.frost.condensation_g_m2h * frost_night_hours;
+  const bool month_clear = figures.month.condensation_g_m2h <= 0.0;
+  return month_clear && film_band(film_g_m2) <= FilmBand::mist;
+}
+
+}  // namespace dewgap

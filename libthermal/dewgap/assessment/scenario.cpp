@@ -1,0 +1,257 @@
+#include "dewgap/assessment/scenario_kernel.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include "dewgap/air/humid_air.hpp"
+#include "dewgap/glazing/emissivity.hpp"
+#include "dewgap/moisture/transfer.hpp"
+
+namespace dewgap {
+namespace {
+
+// The trade's breaks, common practice, no source: two 20 mm gaps in the tape, left and right.
+constexpr double break_length_m = 0.020;
+constexpr int breaks_a_side = 2;
+constexpr double lifted_length_m = 0.200;  // the standing what-if of USERS: one lifted length of tape
+constexpr double lifted_width_m = 0.001;   // our convention
+constexpr double joint_exponent = 2.0 / 3.0;
+// A lined curtain, open to the room round its edges: our convention.
+constexpr StackLayer curtain_layer{
+    .thickness_m = 0.002, .conductivity_W_mK = 0.06, .emissivity_outer = 0.85, .emissivity_inner = 0.85};
+constexpr double curtain_leak_W_m2K = 2.0;
+
+double wall_pressure_coefficient(const PressureCoefficients& shelter, double wind_side) {
+  return wind_side >= 0.0 ? shelter.side + wind_side * (shelter.windward - shelter.side)
+                          : shelter.side - wind_side * (shelter.leeward - shelter.side);
+}
+
+double local_wind_m_s(const Setting& setting, const UnknownValues& sample, const Moment& moment) {
+  return moment.station_wind_m_s * setting.shelter.wind_ratio * sample[Unknown::wind_ratio];
+}
+
+/// A joint round the opening, cut into lengths at five heights: bottom rail, sides in three, top rail.
+std::vector<PlacedOpening> around(const WindowModel& window, double coefficient_m3_h_m,
+                                  double extra_at_middle_m, double length_scale) {
+  const double side_m = length_scale * 2.0 * window.height_m / 3.0;
+  const double rail_m = length_scale * window.width_m;
+  const double h = window.height_m;
+  const auto joint = [&](double length_m, double height_m) {
+    return PlacedOpening{joint_resistance(coefficient_m3_h_m, joint_exponent, length_m), height_m};
+  };
+  return {joint(rail_m, 0.0), joint(side_m, h / 6.0), joint(side_m + extra_at_middle_m, h / 2.0),
+          joint(side_m, 5.0 * h / 6.0), joint(rail_m, h)};
+}
+
+PlacedOpening tape_break(const WindowModel& window, double height_m) {
+  const SlotShape slot{.width_m = window.tape_thickness_m,
+                       .length_m = breaks_a_side * break_length_m,
+                       .depth_m = window.tape_width_m};
+  return {slot_resistance(slot), height_m};
+}
+
+int break_rows(VentOption vent) {
+  switch (vent) {
+    case VentOption::sealed:
+      return 0;
+    case VentOption::breaks_bottom:
+      return 1;
+    case VentOption::breaks_bottom_and_top:
+      return 2;
+  }
+  return 0;
+}
+
+void append(std::vector<PlacedOpening>& to, const std::vector<PlacedOpening>& from) {
+  to.insert(to.end(), from.begin(), from.end());
+}
+
+GapNetwork network_for(const Setting& setting, const UnknownValues& sample, VentOption vent,
+                       TapeFault fault) {
+  const auto& window = setting.window;
+  GapNetwork network;
+  network.reference_height_m = 0.5 * window.height_m;
+  const double tape_scale = window.areas.sheet_perimeter_m / (2.0 * (window.width_m + window.height_m));
+  network.to_room = around(window, sample[Unknown::seal_leakage], 0.0, tape_scale);
+  if (break_rows(vent) >= 1) {
+    network.to_room.push_back(tape_break(window, 0.0));
+  }
+  if (break_rows(vent) >= 2) {
+    network.to_room.push_back(tape_break(window, window.height_m));
+  }
+  if (fault == TapeFault::lifted_200_mm) {
+    const SlotShape lifted{
+        .width_m = lifted_width_m, .length_m = lifted_length_m, .depth_m = window.tape_width_m};
+    network.to_room.push_back({slot_resistance(lifted), 0.5 * window.height_m});
+  }
+  const double putty_scale = window.putty_length_m / (2.0 * (window.width_m + window.height_m));
+  network.to_outdoors = around(window, sample[Unknown::putty_leakage], 0.0, putty_scale);
+  if (window.joints_in_series && window.joint_length_m > 0.0) {
+    append(network.to_outdoors, around(window, sample[Unknown::joint_leakage], window.meeting_rail_m, 1.0));
+  }
+  return network;
+}
+
+void add_curtain(const Setting& setting, Stack& stack, double room_C, CurtainState curtain) {
+  const auto& gap_m = setting.survey->sheet.curtain_gap_m;
+  if (curtain == CurtainState::open || !gap_m) {
+    return;
+  }
+  stack.layers[stack.layer_count] = curtain_layer;
+  stack.gaps[stack.layer_count - 1] = {
+      .width_m = *gap_m,
+      .air_stream = {.heat_capacity_flow_W_m2K = curtain_leak_W_m2K, .inlet_temperature_C = room_C}};
+  ++stack.layer_count;
+}
+
+StackLayer glass_layer(const Setting& setting, const UnknownValues& sample) {
+  return {.thickness_m = setting.window.glass_thickness_m,
+          .conductivity_W_mK = glass_properties().conductivity_W_mK.best,
+          .emissivity_outer = uncoated_glass_emissivity,
+          .emissivity_inner = sample[Unknown::glass_emissivity]};
+}
+
+StackLayer sheet_layer(const Setting& setting, const UnknownValues& sample) {
+  const auto& sheet = setting.window.sheet;
+  const double transmittance = sheet.long_wave_transmittance.best;
+  // What is not transmitted is absorbed as the sampled emissivity says.
+  const double emissivity = sample[Unknown::sheet_emissivity] * (1.0 - transmittance);
+  return {.thickness_m = setting.window.sheet_thickness_m,
+          .conductivity_W_mK =
+              setting.survey->expert.sheet_conductivity_W_mK.value_or(sheet.conductivity_W_mK.best),
+          .emissivity_outer = emissivity,
+          .emissivity_inner = emissivity,
+          .long_wave_transmittance = transmittance};
+}
+
+/// Vapour that diffuses between the room and the gap: through the sheet, the tape and the still air of
+/// breaks.
+double diffusion_to_room_kg_sPa(const Setting& setting, const UnknownValues& sample, const Moment& moment,
+                                VentOption vent) {
+  const auto& window = setting.window;
+  const double middle_C = 0.5 * (moment.room_C + moment.outdoor_C);
+  const double sheet = sheet_vapour_conductance_kg_sPa(window.areas.sheet_m2, window.sheet_thickness_m,
+                                                       window.sheet.vapour_resistance_factor.best, middle_C);
+  const double tape =
+      tape_vapour_conductance_kg_sPa(window.areas.sheet_perimeter_m, window.tape_thickness_m,
+                                     window.tape_width_m, sample[Unknown::tape_vapour_resistance], middle_C);
+  const double break_area_m2 = break_rows(vent) * breaks_a_side * break_length_m * window.tape_thickness_m;
+  const double breaks = break_area_m2 > 0.0
+                            ? opening_vapour_conductance_kg_sPa(break_area_m2, window.tape_width_m, middle_C)
+                            : 0.0;
+  return sheet + tape + breaks;
+}
+
+}  // namespace
+
+PressureWithinHour pressure_at(const Setting& setting, const UnknownValues& sample, const Moment& moment) {
+  const auto pressure = dwelling_pressure(
+      {.room_temperature_C = moment.room_C,
+       .outdoor_temperature_C = moment.outdoor_C,
+       .window_height_m = setting.window_above_ground_m,
+       .neutral_level_m = setting.neutral_level_m + sample[Unknown::neutral_level_offset],
+       .station_wind_m_s = moment.station_wind_m_s,
+       .wind_ratio = setting.shelter.wind_ratio * sample[Unknown::wind_ratio],
+       .pressure_coefficient = wall_pressure_coefficient(setting.shelter, sample[Unknown::wind_pressure]),
+       .gust_intensity = sample[Unknown::gust_intensity],
+       .extract_Pa = sample[Unknown::extract_depression]});
+  auto within_hour = pressure.within_hour;
+  if (setting.survey->expert.mean_pressure_Pa) {
+    within_hour.mean_Pa = *setting.survey->expert.mean_pressure_Pa;
+  }
+  return within_hour;
+}
+
+OutdoorClimate outdoors_at(const Setting& setting, const UnknownValues& sample, const Moment& moment) {
+  const bool faces_wall = setting.survey->building.outlook == Shelter::facing_wall;
+  // Saturated air's dew point may exceed its temperature by rounding.
+  const double dew_C = std::min(
+      moment.outdoor_C, dew_point_C(moment.outdoor_vapour_Pa, SaturationFormula::murphy_koop, Phase::water));
+  return {.air_temperature_C = moment.outdoor_C,
+          .sky_temperature_C = sky_temperature_C(moment.outdoor_C, dew_C, moment.cloud_cover),
+          .ground_temperature_C = moment.outdoor_C,
+          .sky_view_factor = sky_view_factor(90.0) * (faces_wall ? 0.5 : 1.0),
+          .convection_W_m2K = outdoor_convection_W_m2K(local_wind_m_s(setting, sample, moment)) *
+                              sample[Unknown::outdoor_convection]};
+}
+
+RoomClimate room_at(const UnknownValues& sample, const Moment& moment) {
+  return {.air_temperature_C = moment.room_C,
+          .radiant_temperature_C = moment.room_C,
+          .film_factor = sample[Unknown::room_film]};
+}
+
+Stack single_stack(const Setting& setting, const UnknownValues& sample, CurtainState curtain) {
+  Stack stack;
+  stack.layers[0] = glass_layer(setting, sample);
+  stack.layer_count = 1;
+  stack.height_m = setting.window.glass_height_m;
+  add_curtain(setting, stack, sample[Unknown::room_temperature], curtain);
+  return stack;
+}
+
+GapCorrelation correlation_of(const UnknownValues& sample) {
+  const double third = sample[Unknown::gap_correlation];
+  if (third < 1.0) {
+    return GapCorrelation::wright;
+  }
+  return third < 2.0 ? GapCorrelation::elsherbiny : GapCorrelation::en_673;
+}
+
+Stack double_stack(const Setting& setting, const UnknownValues& sample, CurtainState curtain) {
+  Stack stack;
+  stack.layers[0] = glass_layer(setting, sample);
+  stack.layers[1] = sheet_layer(setting, sample);
+  stack.gaps[0] = {.width_m = setting.window.gap_width_m,
+                   .convection_factor = sample[Unknown::gap_convection]};
+  stack.layer_count = 2;
+  stack.correlation = correlation_of(sample);
+  stack.height_m = setting.window.glass_height_m;
+  add_curtain(setting, stack, sample[Unknown::room_temperature], curtain);
+  return stack;
+}
+
+GapCase gap_case_for(const Setting& setting, const UnknownValues& sample, const Moment& moment,
+                     VentOption vent, CurtainState curtain, TapeFault fault) {
+  return {.stack = double_stack(setting, sample, curtain),
+          .gap_index = 0,
+          .outdoors = outdoors_at(setting, sample, moment),
+          .room = room_at(sample, moment),
+          .outdoor_vapour_Pa = moment.outdoor_vapour_Pa,
+          .room_vapour_Pa = moment.room_vapour_Pa,
+          .gap_area_m2 = setting.window.areas.glass_m2,
+          .network = network_for(setting, sample, vent, fault),
+          .pressure = pressure_at(setting, sample, moment),
+          .diffusion_to_room_kg_sPa = diffusion_to_room_kg_sPa(setting, sample, moment, vent),
+          .edge_temperature_factor = sample[Unknown::edge_factor]};
+}
+
+double draught_before_m3_h(const Setting& setting, const UnknownValues& sample, const Moment& moment) {
+  const auto& window = setting.window;
+  if (window.joint_length_m <= 0.0) {
+    return 0.0;
+  }
+  // No gap: the room itself stands behind the joints, through one wide opening at the reference height.
+  GapNetwork network;
+  network.reference_height_m = 0.5 * window.height_m;
+  network.to_room = {{FlowResistance{.laminar_Pa_s_m3 = 1e-3}, network.reference_height_m}};
+  network.to_outdoors = around(window, sample[Unknown::joint_leakage], window.meeting_rail_m, 1.0);
+  const double room_kg_m3 = humid_air_density_kg_m3(moment.room_C, moment.room_vapour_Pa);
+  const AirDensities densities{
+      .outdoor_kg_m3 = humid_air_density_kg_m3(moment.outdoor_C, moment.outdoor_vapour_Pa),
+      .gap_kg_m3 = room_kg_m3,
+      .room_kg_m3 = room_kg_m3};
+  const auto flows = flows_within_hour(network, densities, pressure_at(setting, sample, moment));
+  return 3600.0 * 0.5 * (flows.from_outdoors_m3_s + flows.to_outdoors_m3_s);
+}
+
+double draught_after_m3_h(const Setting& setting, const GapState& gap, double draught_before_m3_h) {
+  const auto& flows = gap.flows;
+  const double inwards = std::min(flows.from_outdoors_m3_s, flows.to_room_m3_s);
+  const double outwards = std::min(flows.from_room_m3_s, flows.to_outdoors_m3_s);
+  const double through_gap_m3_h = 3600.0 * 0.5 * (inwards + outwards);
+  // Joints that the sheet does not cover bypass the gap: no draught is stopped there.
+  return setting.window.joints_in_series ? through_gap_m3_h : through_gap_m3_h + draught_before_m3_h;
+}
+
+}  // namespace dewgap

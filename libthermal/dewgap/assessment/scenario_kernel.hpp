@@ -1,0 +1,71 @@
+// From a survey and one sample of the unknowns to the cases that the physics solves. Internal to assessment/.
+#pragma once
+
+#include "dewgap/assessment/beliefs_kernel.hpp"
+#include "dewgap/assessment/window_model_kernel.hpp"
+#include "dewgap/climate/sun.hpp"
+
+namespace dewgap {
+
+/// Weather and room air of one steady moment.
+struct Moment {
+  double outdoor_C = 0.0;
+  double outdoor_vapour_Pa = 0.0;
+  double station_wind_m_s = 0.0;
+  double cloud_cover = 0.5;
+  double room_C = 20.0;
+  double room_vapour_Pa = 1000.0;
+};
+
+/// Everything about the survey that all samples share.
+struct Setting {
+  const Survey* survey = nullptr;
+  Place place;  ///< at the window's own height
+  WindowModel window;
+  DesignCondition month;  ///< coldest month's means
+  DesignCondition frost;  ///< its mean minimum
+  double yearly_sd_K = 5.0;
+  MonthlySun sun;
+  double glass_solar_transmittance = 0.83;
+  double sheet_solar_transmittance = 0.85;
+  double window_above_ground_m = 1.5;  ///< mid-height over the ground floor of the connected space
+  double neutral_level_m = 2.5;
+  PressureCoefficients shelter;
+};
+Setting setting_for(const Survey& survey);
+
+/// The two design conditions with a sample's own weather offset and room humidity. `excess_factor` raises the
+/// room's vapour excess (sealing) or lowers it (a remedy).
+Moment month_moment(const Setting& setting, const UnknownValues& sample, double excess_factor);
+Moment frost_moment(const Setting& setting, const UnknownValues& sample, double excess_factor);
+/// Mean of the heating season, weighted by degree-days below the sample's base.
+Moment winter_moment(const Setting& setting, const UnknownValues& sample);
+
+/// Room vapour pressure when the outdoor monthly mean is outdoor_C, Pa; at most 95 % relative humidity, where
+/// walls and panes already take the rest.
+double room_vapour_Pa(const Setting& setting, const UnknownValues& sample, double outdoor_C,
+                      double outdoor_vapour_Pa, double excess_factor);
+
+enum class CurtainState { open, drawn };
+enum class TapeFault { none, lifted_200_mm };
+
+PressureWithinHour pressure_at(const Setting& setting, const UnknownValues& sample, const Moment& moment);
+OutdoorClimate outdoors_at(const Setting& setting, const UnknownValues& sample, const Moment& moment);
+RoomClimate room_at(const UnknownValues& sample, const Moment& moment);
+
+/// Which published gap correlation a sample uses.
+GapCorrelation correlation_of(const UnknownValues& sample);
+
+/// Stack of the old window alone, and with the sheet.
+Stack single_stack(const Setting& setting, const UnknownValues& sample, CurtainState curtain);
+Stack double_stack(const Setting& setting, const UnknownValues& sample, CurtainState curtain);
+
+GapCase gap_case_for(const Setting& setting, const UnknownValues& sample, const Moment& moment,
+                     VentOption vent, CurtainState curtain, TapeFault fault);
+
+/// Draught through the old window alone, m3/h, each direction counted half (inflow to the dwelling once).
+double draught_before_m3_h(const Setting& setting, const UnknownValues& sample, const Moment& moment);
+/// Draught that passes the window with the sheet on: through the gap, and past it where joints bypass it.
+double draught_after_m3_h(const Setting& setting, const GapState& gap, double draught_before_m3_h);
+
+}  // namespace dewgap

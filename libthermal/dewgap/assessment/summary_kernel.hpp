@@ -1,0 +1,33 @@
+// From weighted sample figures to spreads and shares. Internal to assessment/.
+#pragma once
+
+#include <functional>
+#include <vector>
+
+#include "dewgap/assessment/evidence_kernel.hpp"
+#include "dewgap/assessment/sample_run_kernel.hpp"
+
+namespace dewgap {
+
+/// Samples, what each gave, and how much each counts.
+struct WeightedRuns {
+  std::vector<UnknownValues> samples;
+  std::vector<SampleFigures> figures;
+  std::vector<double> weights;  ///< sum 1
+  double frost_night_hours = 12.0;
+};
+
+Spread spread_over(const WeightedRuns& runs, const std::function<double(const SampleFigures&)>& figure);
+double share_over(const WeightedRuns& runs, const std::function<bool(const SampleFigures&)>& holds);
+
+std::vector<VentOutcome> vent_outcomes(const WeightedRuns& runs);
+SideBySide side_by_side(const Setting& setting, const WeightedRuns& runs, VentOption chosen);
+std::vector<Influence> influences_of(const Beliefs& beliefs, const std::vector<EvidenceTerm>& evidence,
+                                     const WeightedRuns& runs, VentOption chosen);
+MoneySpread money_spread(const WeightedRuns& runs, VentOption chosen, const Survey& survey);
+
+std::size_t index_of(VentOption option);
+/// Heat that a sample saves with an option, kWh a year, at most the bill when one was given.
+double heat_saved_kWh(const SampleFigures& figures, VentOption option, const Survey& survey);
+
+}  // namespace dewgap

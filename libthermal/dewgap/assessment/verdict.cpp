@@ -1,0 +1,143 @@
+#include <algorithm>
+
+#include "dewgap/assessment/verdict_kernel.hpp"
+#include "dewgap/numerics/sampling.hpp"
+
+namespace dewgap {
+namespace {
+
+// Airing that a household can carry out: a small fan or trickle vents. Our convention, no source.
+constexpr double realistic_extra_airflow_m3_h = 60.0;
+constexpr std::array<double, 2> remedy_scales{0.7, 0.5};
+
+std::string remedy_sentence(const HumidityRemedy& remedy) {
+  return "Air the room by about " + whole(remedy.extra_airflow_m3_h) +
+         " m3/h more (a small fan left running, or trickle vents): then " +
+         share_of_cases(remedy.acceptable_share) + " stay acceptable.";
+}
+
+bool is_realistic(const HumidityRemedy& remedy) {
+  return remedy.extra_airflow_m3_h <= realistic_extra_airflow_m3_h;
+}
+
+/// Takes the first remedy that is enough and realistic, else tells what each would do.
+void try_remedies(const Setting& setting, const WeightedRuns& runs, Verdict& verdict) {
+  for (const auto& remedy : humidity_remedies(setting, runs, verdict.vent)) {
+    verdict.remedies.push_back(remedy_sentence(remedy));
+    if (remedy.acceptable_share >= enough_share && is_realistic(remedy)) {
+      verdict.headline = Headline::fit_after;
+      verdict.after.push_back(verdict.remedies.back());
+      return;
+    }
+  }
+}
+
+std::string money_clause(const std::optional<MoneySpread>& money, const Survey& survey) {
+  if (!money || !survey.money->cost) {
+    return {};
+  }
+  if (money->never_pays_back_share >= 0.5) {
+    return " It never pays back.";
+  }
+  if (!money->payback_years) {
+    return " It may never pay back.";
+  }
+  const double years = money->payback_years->p50;
+  const bool beyond_life = survey.money->life_years && years > *survey.money->life_years;
+  return beyond_life ? " It will not earn its cost back in its life." : "";
+}
+
+std::string dry_clause(double share) {
+  return "The gap stays dry or harmlessly misty in " + share_of_cases(share);
+}
+
+}  // namespace
+
+VentOption choose_vent(const std::vector<VentOutcome>& outcomes) {
+  double best = 0.0;
+  for (const auto& outcome : outcomes) {
+    best = std::max(best, outcome.acceptable_share);
+  }
+  // Listed from the simplest: the first that ties with the best wins.
+  for (const auto& outcome : outcomes) {
+    if (outcome.acceptable_share >= best - tie_share) {
+      return outcome.option;
+    }
+  }
+  return outcomes.front().option;
+}
+
+std::vector<HumidityRemedy> humidity_remedies(const Setting& setting, const WeightedRuns& runs,
+                                              VentOption vent) {
+  std::vector<double> background;
+  for (const auto& sample : runs.samples) {
+    background.push_back(sample[Unknown::background_airflow]);
+  }
+  const double background_m3_h = numerics::weighted_quantile(background, runs.weights, 0.5);
+  std::vector<HumidityRemedy> remedies;
+  for (const double scale : remedy_scales) {
+    HumidityRemedy remedy{.excess_scale = scale, .extra_airflow_m3_h = background_m3_h * (1.0 / scale - 1.0)};
+    for (std::size_t i = 0; i < runs.samples.size(); ++i) {
+      const auto option = run_option(setting, runs.samples[i], vent, TapeFault::none, scale);
+      remedy.acceptable_share += is_acceptable(option, runs.frost_night_hours) ? runs.weights[i] : 0.0;
+    }
+    remedies.push_back(remedy);
+    if (remedy.acceptable_share >= enough_share) {
+      break;
+    }
+  }
+  return remedies;
+}
+
+std::vector<std::string> mend_first(const Survey& survey) {
+  std::vector<std::string> mend;
+  if (survey.timber.lets_rain_in.value_or(false)) {
+    mend.push_back("Stop the rain that the window lets in.");
+  }
+  if (survey.timber.bottom_rail == TimberFeel::soft) {
+    mend.push_back("Repair the soft bottom rail.");
+  }
+  if (survey.timber.bottom_rail == TimberFeel::wet_now || survey.timber.water_pools.value_or(false)) {
+    mend.push_back("Let the wet timber dry, and find where the water comes from.");
+  }
+  const double catch_m = survey.window.catch_stands_out_m.value_or(0.0);
+  const double tape_m = survey.sheet.tape_thickness_m.value_or(0.006);
+  const bool on_frame = survey.sheet.cover == Cover::frame || survey.sheet.cover == Cover::sash;
+  if (on_frame && catch_m > tape_m) {
+    mend.push_back("Move the catch, or pack the sheet out by " + whole(1000.0 * (catch_m - tape_m)) +
+                   " mm: it stands out.");
+  }
+  return mend;
+}
+
+Verdict decide(const Setting& setting, const WeightedRuns& runs, const std::vector<VentOutcome>& outcomes,
+               const std::optional<MoneySpread>& money) {
+  const Survey& survey = *setting.survey;
+  Verdict verdict;
+  verdict.vent = choose_vent(outcomes);
+  const double share = outcomes[index_of(verdict.vent)].acceptable_share;
+  const Spread saved =
+      spread_over(runs, [&](const SampleFigures& f) { return heat_saved_kWh(f, verdict.vent, survey); });
+  if (saved.p50 <= 0.0) {
+    verdict.because = "The sheet would not save heat here." + money_clause(money, survey);
+    return verdict;
+  }
+  const auto mend = mend_first(survey);
+  verdict.headline = mend.empty() ? Headline::fit : Headline::fit_after;
+  verdict.after = mend;
+  verdict.because = dry_clause(share) + "." + money_clause(money, survey);
+  if (share < enough_share) {
+    verdict.headline = Headline::leave;
+    try_remedies(setting, runs, verdict);
+    verdict.because =
+        verdict.headline == Headline::leave
+            ? "The gap would run wet in " + share_of_cases(1.0 - share) + ", and no doable airing mends it."
+            : dry_clause(share) + " only: too damp as it is." + money_clause(money, survey);
+  }
+  if (money && survey.money->cost && money->never_pays_back_share >= 0.5) {
+    verdict.headline = Headline::leave;
+  }
+  return verdict;
+}
+
+}  // namespace dewgap

@@ -1,0 +1,52 @@
+// The verdict from the outcomes, and its words. Internal to assessment/.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "dewgap/assessment/summary_kernel.hpp"
+
+namespace dewgap {
+
+// Our conventions: what counts as enough, and as a tie.
+inline constexpr double enough_share = 0.70;  ///< plausible cases that must be acceptable
+inline constexpr double tie_share = 0.05;  ///< options closer than this share the win; the simplest is taken
+
+/// Less room humidity: what it would take and what it would do.
+struct HumidityRemedy {
+  double excess_scale = 1.0;
+  double extra_airflow_m3_h = 0.0;
+  double acceptable_share = 0.0;
+};
+
+struct Verdict {
+  Headline headline = Headline::leave;
+  VentOption vent = VentOption::sealed;
+  std::string because;
+  std::vector<std::string> after;
+  std::vector<std::string> remedies;
+};
+
+VentOption choose_vent(const std::vector<VentOutcome>& outcomes);
+
+/// Airing that is realistic in a dwelling, tried from small to large until enough cases are acceptable.
+std::vector<HumidityRemedy> humidity_remedies(const Setting& setting, const WeightedRuns& runs,
+                                              VentOption vent);
+
+/// What has to be mended at the window before anything is fitted, one sentence each.
+std::vector<std::string> mend_first(const Survey& survey);
+
+Verdict decide(const Setting& setting, const WeightedRuns& runs, const std::vector<VentOutcome>& outcomes,
+               const std::optional<MoneySpread>& money);
+
+/// Which way the air goes, and why that decides the tape.
+std::string vent_reason(const VentOutcome& chosen);
+/// What would change the verdict.
+std::string flip_sentence(const Verdict& verdict, const SideBySide& side);
+
+/// "7 in 10 plausible cases" for a share; "nearly all" and "hardly any" at the ends, never a certainty.
+std::string share_of_cases(double share);
+/// Rounded to a whole number, as text.
+std::string whole(double value);
+
+}  // namespace dewgap

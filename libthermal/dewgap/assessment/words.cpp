@@ -1,0 +1,115 @@
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <utility>
+
+#include "dewgap/assessment/verdict_kernel.hpp"
+
+namespace dewgap {
+namespace {
+
+enum class MainWay { inwards, outwards, both, room_side, still };
+
+MainWay main_way(const VentOutcome& outcome) {
+  const std::array<std::pair<double, MainWay>, 5> shares{{{outcome.share_inwards, MainWay::inwards},
+                                                          {outcome.share_outwards, MainWay::outwards},
+                                                          {outcome.share_both_ways, MainWay::both},
+                                                          {outcome.share_room_side, MainWay::room_side},
+                                                          {outcome.share_still, MainWay::still}}};
+  return std::max_element(shares.begin(), shares.end())->second;
+}
+
+std::string reason_for_sealed(MainWay way) {
+  switch (way) {
+    case MainWay::inwards:
+      return "Outdoor air comes in through the old joints and keeps the gap dry; the tape stops it there.";
+    case MainWay::outwards:
+      return "Room air is drawn out through the gap: every break would feed it more damp room air.";
+    case MainWay::both:
+      return "Gusts move air both ways through the old joints; breaks would let more room air in behind the "
+             "sheet.";
+    case MainWay::room_side:
+      return "The outer side is tight: breaks would only swap room air, which neither wets nor dries the gap "
+             "for good.";
+    case MainWay::still:
+      return "Hardly any air passes: little vapour gets in, and breaks would add room air.";
+  }
+  return {};
+}
+
+std::string reason_for_breaks(MainWay way) {
+  switch (way) {
+    case MainWay::inwards:
+      return "Outdoor air is drawn in; breaks let more of it wash the gap before it reaches the room.";
+    case MainWay::outwards:
+      return "Room air is drawn out through the gap; more of it warms the old pane above its dew point.";
+    case MainWay::both:
+      return "Gusts move air both ways; breaks let more outdoor air through the gap.";
+    case MainWay::room_side:
+      return "The outer side is tight: breaks let the gap breathe with the room and warm up a little.";
+    case MainWay::still:
+      return "Hardly any air passes; breaks let the gap breathe with the room.";
+  }
+  return {};
+}
+
+}  // namespace
+
+std::string whole(double value) {
+  return std::to_string(static_cast<long long>(std::llround(value)));
+}
+
+std::string share_of_cases(double share) {
+  const long long tenths = std::llround(10.0 * share);
+  if (tenths >= 10) {
+    return "nearly all plausible cases";
+  }
+  return tenths <= 0 ? "hardly any plausible cases" : std::to_string(tenths) + " in 10 plausible cases";
+}
+
+std::string vent_reason(const VentOutcome& chosen) {
+  const MainWay way = main_way(chosen);
+  return chosen.option == VentOption::sealed ? reason_for_sealed(way) : reason_for_breaks(way);
+}
+
+std::string flip_sentence(const Verdict& verdict, const SideBySide& side) {
+  const auto percent = [](double share) { return whole(100.0 * share) + " %"; };
+  const std::string limit = percent(side.dry_up_to_room_humidity.p50);
+  const std::string range = " (" + percent(side.dry_up_to_room_humidity.p10) + " to " +
+                            percent(side.dry_up_to_room_humidity.p90) + ")";
+  if (verdict.headline != Headline::leave && side.dry_up_to_room_humidity.p10 >= 0.95) {
+    return "No room humidity up to 95 % in the coldest month would change this.";
+  }
+  if (verdict.headline == Headline::leave) {
+    return "A room below " + limit + range + " in the coldest month would change this.";
+  }
+  return "A room above " + limit + range + " in the coldest month would change this.";
+}
+
+std::string_view name_of(Headline headline) {
+  switch (headline) {
+    case Headline::fit:
+      return "FIT";
+    case Headline::fit_after:
+      return "FIT AFTER";
+    case Headline::hold:
+      return "HOLD";
+    case Headline::leave:
+      return "LEAVE";
+  }
+  return "HOLD";
+}
+
+std::string_view name_of(VentOption option) {
+  switch (option) {
+    case VentOption::sealed:
+      return "tape all round";
+    case VentOption::breaks_bottom:
+      return "two 20 mm breaks at the bottom";
+    case VentOption::breaks_bottom_and_top:
+      return "two 20 mm breaks at the bottom and two at the top";
+  }
+  return "tape all round";
+}
+
+}  // namespace dewgap
