@@ -20,6 +20,8 @@ const double nan_value = std::numeric_limits<double>::quiet_NaN();
 std::vector<Spoiled> spoiled_surveys() {
   return {
       {"place.nearest", [](Survey& s) { s.place.nearest = "lodnon"; }},
+      {"place.nearest", [](Survey& s) { s.place.nearest.clear(); }},
+      {"place.nearest", [](Survey& s) { s.place.nearest.assign(500, 'a'); }},
       {"place.distance", [](Survey& s) { s.place.distance_km = -1.0; }},
       {"place.elevation", [](Survey& s) { s.place.elevation_m = 9000.0; }},
       {"window.opening_widths", [](Survey& s) { s.window.opening_widths_m[1] = nan_value; }},

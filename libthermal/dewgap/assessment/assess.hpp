@@ -27,7 +27,7 @@ std::string_view name_of(VentOption option);
 struct VentOutcome {
   VentOption option = VentOption::sealed;
   double dry_share = 0.0;         ///< plausible cases that stay dry in the coldest month's means
-  double acceptable_share = 0.0;  ///< dry on the month's means and at most mist after a frost night
+  double acceptable_share = 0.0;  ///< month's means clear at the centre (edges may mist), frost night at most mist
   Spread month_margin_K;          ///< coldest face less potential dew point
   Spread frost_night_margin_K;
   Spread month_condensation_g_m2h;

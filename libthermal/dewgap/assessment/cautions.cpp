@@ -15,6 +15,9 @@ bool applies(std::string_view tick, const Survey& survey) {
   if (tick == "always") {
     return true;
   }
+  if (tick == "answered") {
+    return open_gates(survey.settle_first).empty();
+  }
   if (tick == "protected") {
     return survey.settle_first.protection != Protection::unprotected;
   }

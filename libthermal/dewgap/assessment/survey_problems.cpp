@@ -135,8 +135,19 @@ void check_building(const Survey& survey, Findings& find) {
             "the window's floor lies above the top floor (the ground floor is 0)");
   find.range("building.hours_heated", building.hours_heated, {0.0, 24.0}, "h");
   find.range("building.bill", building.bill_kWh, {0.0, 1e6}, "kWh");
-  find.range("place.distance", survey.place.distance_km, {0.0, 5000.0}, "km");
-  find.range("place.elevation", survey.place.elevation_m, {-450.0, 5000.0}, "m");
+}
+
+void check_place(const PlaceSurvey& place, Findings& find) {
+  constexpr std::size_t longest_name = 200;
+  if (place.nearest.empty() || place.nearest.size() > longest_name) {
+    find.when(true, "place.nearest", "a place name has 1 to 200 letters");
+  } else if (find_place(place.nearest) == nullptr) {
+    find.when(true, "place.nearest",
+              "'" + place.nearest + "' is not a carried place; the nearest name is '" +
+                  nearest_place_name(place.nearest) + "'");
+  }
+  find.range("place.distance", place.distance_km, {0.0, 5000.0}, "km");
+  find.range("place.elevation", place.elevation_m, {-450.0, 5000.0}, "m");
 }
 
 void check_expert(const ExpertValues& expert, Findings& find) {
@@ -165,9 +176,7 @@ void check_money(const MoneyTerms& money, Findings& find) {
 
 std::vector<SurveyProblem> problems(const Survey& survey) {
   Findings find;
-  find.when(find_place(survey.place.nearest) == nullptr, "place.nearest",
-            "'" + survey.place.nearest + "' is not a carried place; the nearest name is '" +
-                nearest_place_name(survey.place.nearest) + "'");
+  check_place(survey.place, find);
   check_window(survey.window, find);
   check_sheet(survey, find);
   check_room(survey, find);

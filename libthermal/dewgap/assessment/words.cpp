@@ -73,17 +73,17 @@ std::string vent_reason(const VentOutcome& chosen) {
 }
 
 std::string flip_sentence(const Verdict& verdict, const SideBySide& side) {
+  constexpr double beyond_rooms = 0.95;  // above it no room stays for long: walls and panes run
   const auto percent = [](double share) { return whole(100.0 * share) + " %"; };
-  const std::string limit = percent(side.dry_up_to_room_humidity.p50);
-  const std::string range = " (" + percent(side.dry_up_to_room_humidity.p10) + " to " +
-                            percent(side.dry_up_to_room_humidity.p90) + ")";
-  if (verdict.headline != Headline::leave && side.dry_up_to_room_humidity.p10 >= 0.95) {
-    return "No room humidity up to 95 % in the coldest month would change this.";
-  }
+  const auto& limit = side.dry_up_to_room_humidity;
   if (verdict.headline == Headline::leave) {
-    return "A room below " + limit + range + " in the coldest month would change this.";
+    return "A room below " + percent(limit.p50) + " in the coldest month would change this.";
   }
-  return "A room above " + limit + range + " in the coldest month would change this.";
+  if (limit.p10 >= beyond_rooms) {
+    return "No room humidity would change this.";
+  }
+  const double turns = limit.p50 >= beyond_rooms ? limit.p10 : limit.p50;
+  return "A room above " + percent(turns) + " in the coldest month would change this.";
 }
 
 std::string_view name_of(Headline headline) {
