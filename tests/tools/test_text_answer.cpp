@@ -1,0 +1,140 @@
+#include "tools/answer/text_answer.hpp"
+
+#include <gtest/gtest.h>
+
+#include <limits>
+
+#include "hand_made_answer.hpp"
+#include "run_cli.hpp"
+#include "tools/answer/plain_text.hpp"
+
+namespace dewgap::test {
+namespace {
+
+constexpr std::size_t most_columns = 62;
+
+void expect_narrow(const std::string& text) {
+  for (const auto& line : lines_of(text)) {
+    EXPECT_LE(tools::columns_of(line), most_columns) << line;
+    EXPECT_EQ(line, tools::harmless(line)) << line;
+    EXPECT_FALSE(line.ends_with(' ')) << '"' << line << '"';
+  }
+}
+
+/// The text as if its lines had never been broken, but for table columns.
+std::string unwrapped(const std::string& text) {
+  return replaced(replaced(text, "\n  ", " "), "\n", " ");
+}
+
+bool holds(const std::string& text, const std::string& part) {
+  return unwrapped(text).find(part) != std::string::npos;
+}
+
+TEST(TextAnswer, EveryPartStandsInItsPlace) {
+  const auto text = tools::text_answer(hand_made_answer());
+  expect_narrow(text);
+  const auto whole = unwrapped(text);
+  std::size_t last = 0;
+  for (const auto* part :
+       {"Back bedroom", "FIT AFTER: ", "- Stop the rain", "Settled by the householder", "TAPE (provisional)",
+        "LOOK FIRST", "now", "4.9 (4.6 to 5.2)", "133 (81 to 202) kWh a year", "15 (9 to 23) EUR a year",
+        "dry up to 55 % (48 % to 61 %)", "CUT AND FIX", "943 wide x 1543 high", "STOP", "FIRST FROST",
+        "GUESSED"}) {
+    const auto at = whole.find(part);
+    ASSERT_NE(at, std::string::npos) << part << "\n" << text;
+    EXPECT_GE(at, last) << part << "\n" << text;
+    last = at;
+  }
+}
+
+TEST(TextAnswer, TheWidestRangesKeepTheirColumnsApart) {
+  const auto text = tools::text_answer(hand_made_answer());
+  EXPECT_TRUE(holds(text, "-10.2 (-12.5 to -10.0)11.2")) << text;
+}
+
+TEST(TextAnswer, LeaveHasNoCutListAndNoMoneyWithoutAMoneyFile) {
+  auto job = hand_made_answer();
+  job.assessment.headline = Headline::leave;
+  job.assessment.figures->money.reset();
+  const auto text = tools::text_answer(job);
+  EXPECT_TRUE(holds(text, "LEAVE: "));
+  EXPECT_FALSE(holds(text, "CUT AND FIX"));
+  EXPECT_FALSE(holds(text, "943"));
+  EXPECT_FALSE(holds(text, "EUR"));
+}
+
+TEST(TextAnswer, HoldPrintsNoFigureEvenIfTheAnswerHeldSome) {
+  auto job = hand_made_answer();
+  job.assessment.headline = Headline::hold;
+  job.assessment.open_gates = {
+      {GateKind::way_out, false, "Might anyone have to get out?", "A covered way out is none."}};
+  const auto text = tools::text_answer(job);
+  expect_narrow(text);
+  EXPECT_TRUE(holds(text, "Might anyone have to get out?"));
+  EXPECT_TRUE(holds(text, "Keep screws inside the measured timber.")) << "the caution in full";
+  for (const auto* part : {"kWh", "943", "CUT", "TAPE", "EUR", "4.9"})
+    EXPECT_FALSE(holds(text, part)) << part;
+}
+
+TEST(TextAnswer, AGapThatIsDryWhateverTheRoomHasIsNotGivenANumber) {
+  auto job = hand_made_answer();
+  job.assessment.figures->now_and_with.dry_up_to_room_humidity = {0.66, 1.0, 1.0};
+  EXPECT_TRUE(holds(tools::text_answer(job), "dry up to 66 % or more"));
+}
+
+TEST(TextAnswer, ALongListOfGuessesSaysHowManyMore) {
+  auto job = hand_made_answer();
+  job.assessment.figures->guessed.assign(20, "a guess");
+  EXPECT_TRUE(holds(tools::text_answer(job), "and 16 more"));
+}
+
+TEST(TextAnswer, ATighterOrWiderBeliefThatChangesTheVerdictIsTold) {
+  EXPECT_TRUE(holds(tools::text_answer(hand_made_answer()), "2 times as wide: LEAVE"));
+  auto job = hand_made_answer();
+  job.assessment.figures->width_checks.pop_back();
+  EXPECT_TRUE(holds(tools::text_answer(job), "the same"));
+}
+
+TEST(TextAnswer, LongAndForeignNamesAreCutAndNeverBreakTheLine) {
+  std::string hebrew;
+  for (int i = 0; i < 500; ++i) hebrew += "\xD7\x97";
+  std::string wide;
+  for (int i = 0; i < 500; ++i) wide += "\xE7\xAA\x93";
+  for (const auto& name : {std::string(500, 'n'), hebrew, wide, std::string("a\x1B[2Jb\nc")}) {
+    auto job = hand_made_answer();
+    job.survey.name = name;
+    job.survey.settle_first.answered_by = name;
+    job.currency = name;
+    expect_narrow(tools::text_answer(job));
+  }
+  auto job = hand_made_answer();
+  job.survey.name = hebrew;
+  EXPECT_EQ(tools::columns_of(lines_of(tools::text_answer(job)).front()), most_columns);
+}
+
+TEST(TextAnswer, ARealAnswerIsNarrow) {
+  for (const auto& path : example_jobs()) {
+    const auto result = run_cli({"assess", path, "--money", examples_dir + "/money.toml", "--samples", "64"});
+    ASSERT_EQ(result.exit_code, 0) << path << result.err;
+    EXPECT_GT(lines_of(result.out).size(), 5u) << path;
+    expect_narrow(result.out);
+  }
+}
+
+TEST(TextAnswer, TheSameSeedGivesTheSameBytesAndAnotherSeedOthers) {
+  const auto job = examples_dir + "/old-sash.toml";
+  for (const auto* form : {"--output=-", "--json"}) {
+    const auto once = run_cli({"assess", job, "--samples", "64", "--seed", "7", form}).out;
+    EXPECT_EQ(once, run_cli({"assess", job, "--samples", "64", "--seed", "7", form}).out);
+    EXPECT_NE(once, run_cli({"assess", job, "--samples", "64", "--seed", "8", form}).out);
+  }
+}
+
+TEST(TextAnswer, ANumberThatIsNotFiniteIsNotPrinted) {
+  auto job = hand_made_answer();
+  job.assessment.figures->now_and_with.heat_saved_kWh.p90 = std::numeric_limits<double>::quiet_NaN();
+  EXPECT_THROW(tools::text_answer(job), std::domain_error);
+}
+
+}  // namespace
+}  // namespace dewgap::test

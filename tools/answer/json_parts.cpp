@@ -1,0 +1,117 @@
+#include <cmath>
+#include <stdexcept>
+
+#include "tools/answer/json_parts_kernel.hpp"
+#include "tools/answer/words.hpp"
+#include "tools/job/units.hpp"
+
+namespace dewgap::tools::json_parts {
+
+double finite(double value) {
+  if (!std::isfinite(value)) throw std::domain_error("a result is not a finite number");
+  return value;
+}
+
+Json spread(const Spread& spread, double factor) {
+  return {{"p10", finite(factor * spread.p10)},
+          {"p50", finite(factor * spread.p50)},
+          {"p90", finite(factor * spread.p90)}};
+}
+
+namespace {
+
+Json vent_option(const VentOutcome& outcome) {
+  return {{"option", json_word(outcome.option)},
+          {"share_dry_in_coldest_month", finite(outcome.dry_share)},
+          {"share_acceptable", finite(outcome.acceptable_share)},
+          {"coldest_month_margin_K", spread(outcome.month_margin_K)},
+          {"frost_night_margin_K", spread(outcome.frost_night_margin_K)},
+          {"coldest_month_condensation_g_m2h", spread(outcome.month_condensation_g_m2h)},
+          {"frost_night_condensation_g_m2h", spread(outcome.frost_night_condensation_g_m2h)},
+          {"frost_night_film_g_m2", spread(outcome.frost_night_film_g_m2)},
+          {"air_through_gap_m3_h", spread(outcome.air_through_gap_m3_h)},
+          {"heat_penalty_kWh_per_year", spread(outcome.heat_penalty_kWh)},
+          {"share_of_cases_by_way_of_the_air",
+           {{"inwards", finite(outcome.share_inwards)},
+            {"outwards", finite(outcome.share_outwards)},
+            {"both_ways", finite(outcome.share_both_ways)},
+            {"room_side", finite(outcome.share_room_side)},
+            {"still", finite(outcome.share_still)}}}};
+}
+
+}  // namespace
+
+Json vent(const Assessment::Figures& figures) {
+  Json options = Json::array();
+  for (const auto& outcome : figures.vents) options.push_back(vent_option(outcome));
+  return {{"provisional", figures.provisional},
+          {"choice", json_word(figures.vent)},
+          {"reason", figures.vent_reason},
+          {"flip", figures.flip},
+          {"share_of_plausible_cases_that_agree", finite(figures.agree_share)},
+          {"share_acceptable_with_200_mm_of_tape_lifted", finite(figures.lifted_tape_acceptable_share)},
+          {"options", options}};
+}
+
+Json now_and_with_sheet(const SideBySide& side) {
+  return {
+      {"declared_glass_u_now_W_m2K", finite(side.declared_glass_before_W_m2K)},
+      {"declared_glass_u_with_sheet_W_m2K", finite(side.declared_glass_after_W_m2K)},
+      {"glass_u_now_W_m2K", spread(side.glass_u_before_W_m2K)},
+      {"glass_u_with_sheet_W_m2K", spread(side.glass_u_after_W_m2K)},
+      {"window_u_now_W_m2K", spread(side.window_u_before_W_m2K)},
+      {"window_u_with_sheet_W_m2K", spread(side.window_u_after_W_m2K)},
+      {"frost_night_room_face_now_C", spread(side.room_face_before_C)},
+      {"frost_night_room_face_with_sheet_C", spread(side.room_face_after_C)},
+      {"coldest_month_room_face_factor_now", spread(side.room_face_factor_before)},
+      {"coldest_month_room_face_factor_with_sheet", spread(side.room_face_factor_after)},
+      {"coldest_month_room_face_humidity_now_pct", spread(side.room_face_humidity_before, per_cent.per_base)},
+      {"coldest_month_room_face_humidity_with_sheet_pct",
+       spread(side.room_face_humidity_after, per_cent.per_base)},
+      {"draught_now_m3_h", spread(side.draught_before_m3_h)},
+      {"draught_with_sheet_m3_h", spread(side.draught_after_m3_h)},
+      {"heat_saved_kWh_per_year", spread(side.heat_saved_kWh)},
+      {"saved_glass_kWh_per_year", spread(side.saved_glass_kWh)},
+      {"saved_frame_kWh_per_year", spread(side.saved_frame_kWh)},
+      {"saved_draught_kWh_per_year", spread(side.saved_air_kWh)},
+      {"sun_lost_kWh_per_year", spread(side.sun_lost_kWh)},
+      {"coldest_month_room_humidity_pct", spread(side.room_humidity, per_cent.per_base)},
+      {"coldest_month_dry_up_to_room_humidity_pct", spread(side.dry_up_to_room_humidity, per_cent.per_base)}};
+}
+
+Json money(const MoneySpread& money, const std::string& currency) {
+  Json json{{"currency", currency},
+            {"saved_currency_per_year", spread(money.saved_per_year)},
+            {"share_that_never_pays_back", finite(money.never_pays_back_share)}};
+  if (money.payback_years) json["payback_years"] = spread(*money.payback_years);
+  if (money.net_present_value) json["net_present_value_currency"] = spread(*money.net_present_value);
+  if (money.carbon_kg_per_year) json["carbon_saved_kg_per_year"] = spread(*money.carbon_kg_per_year);
+  return json;
+}
+
+Json cut_and_fix(const SheetPlan& plan) {
+  Json json{{"width_mm", plan.width_mm},
+            {"height_mm", plan.height_mm},
+            {"thickness_mm", plan.thickness_mm},
+            {"weight_kg", finite(plan.weight_kg)},
+            {"movement_mm", finite(plan.movement_mm)},
+            {"tape_length_m", finite(plan.tape_length_m)},
+            {"out_of_square_mm", finite(plan.out_of_square_mm)},
+            {"fixing", json_word(plan.fixing)},
+            {"fixing_count", plan.fixing_count},
+            {"marks_along_width_mm", plan.width_marks_mm},
+            {"marks_along_height_mm", plan.height_marks_mm},
+            {"reasons", plan.reasons}};
+  if (plan.fixing == FixingKind::tape_only) return json;
+  json["screw_from_sheet_edge_mm"] = finite(plan.fixing_offset_mm);
+  json["pilot_diameter_mm"] = finite(plan.pilot_diameter_mm);
+  json["pilot_depth_mm"] = finite(plan.pilot_depth_mm);
+  if (plan.fixing == FixingKind::turn_clips) return json;
+  json["hole_diameter_mm"] = finite(plan.hole_diameter_mm);
+  json["slots_needed"] = plan.slots_needed;
+  json["fixed_mark_mm"] = plan.fixed_mark_mm;
+  json["screw_length_mm"] = finite(plan.screw_length_mm);
+  return json;
+}
+
+}  // namespace dewgap::tools::json_parts

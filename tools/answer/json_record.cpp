@@ -1,0 +1,63 @@
+// The record that lets a run be repeated: evidence, inputs with basis and source, influences, flags.
+#include "dewgap/assessment/priors.hpp"
+#include "tools/answer/json_parts_kernel.hpp"
+#include "tools/answer/words.hpp"
+
+namespace dewgap::tools::json_parts {
+
+Json evidence(const Assessment::Figures& figures) {
+  Json list = Json::array();
+  for (const auto& use : figures.evidence) {
+    Json one{{"observation", use.observation},
+             {"answer", use.answer},
+             {"used", use.used},
+             {"effective_share_of_samples", finite(use.effective_share)}};
+    if (!use.used) one["why_not"] = use.why_not;
+    list.push_back(one);
+  }
+  return list;
+}
+
+Json inputs(const Assessment::Figures& figures) {
+  Json list = Json::array();
+  for (const auto& input : figures.inputs)
+    list.push_back({{"key", input.key},
+                    {"value", finite(input.value)},
+                    {"unit", input.unit},
+                    {"basis", json_word(input.basis)},
+                    {"source", input.source}});
+  return list;
+}
+
+Json influences(const Assessment::Figures& figures) {
+  Json list = Json::array();
+  for (const auto& one : figures.influences)
+    list.push_back({{"unknown", key_of(one.unknown)},
+                    {"label", one.label},
+                    {"settle_by", one.settle_by},
+                    {"guessed", one.guessed},
+                    {"share_of_saving", finite(one.on_saving)},
+                    {"share_of_dryness", finite(one.on_dryness)}});
+  return list;
+}
+
+Json width_checks(const Assessment::Figures& figures) {
+  Json list = Json::array();
+  for (const auto& check : figures.width_checks)
+    list.push_back({{"width_factor", finite(check.width)},
+                    {"headline", json_word(check.headline)},
+                    {"choice", json_word(check.option)},
+                    {"share_acceptable", finite(check.acceptable_share)}});
+  return list;
+}
+
+Json flags(ValidityFlags flags) {
+  Json list = Json::array();
+  for (std::uint32_t bit = 1; bit != 0; bit <<= 1) {
+    const auto flag = static_cast<ValidityFlag>(bit);
+    if (flags.has(flag)) list.push_back(explain(flag));
+  }
+  return list;
+}
+
+}  // namespace dewgap::tools::json_parts

@@ -1,0 +1,120 @@
+// The tape, and the table of now against with the sheet.
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "tools/answer/figures_text.hpp"
+#include "tools/answer/text_parts_kernel.hpp"
+#include "tools/answer/words.hpp"
+#include "tools/job/units.hpp"
+
+namespace dewgap::tools::parts {
+namespace {
+
+constexpr std::size_t label_columns = 18;
+constexpr std::size_t value_columns = 22;
+
+std::string table_row(std::string_view label, const std::string& now, const std::string& with_sheet) {
+  return padded(label, label_columns) + padded(now, value_columns) + with_sheet;
+}
+
+std::string table_row(std::string_view label, const Spread& now, const Spread& with_sheet, int decimals = 1) {
+  return table_row(label, ranged(now, decimals), ranged(with_sheet, decimals));
+}
+
+/// "up to 55 % (48 % to 61 %)". Even saturated room air may leave a gap dry: then only the lower end says
+/// anything.
+std::string humidity_limit(const Spread& limit) {
+  constexpr double any = 0.995;
+  const auto text = [](double share) { return figure(per_cent.from_base(share), 0) + " %"; };
+  if (limit.p10 >= any) return "whatever the room's";
+  if (limit.p50 >= any) return fmt::format("up to {} or more", text(limit.p10));
+  return fmt::format("up to {} ({} to {})", text(limit.p50), text(limit.p10),
+                     limit.p90 >= any ? std::string("any") : text(limit.p90));
+}
+
+}  // namespace
+
+void AnswerPage::tape() {
+  const bool leave = job_.assessment.headline == Headline::leave;
+  blank();
+  paragraph(fmt::format("TAPE{}{}: {}", leave ? " if it were fitted" : "",
+                        figures().provisional ? " (provisional)" : "", tape_order(figures().vent)),
+            "", "  ");
+  auto why = fmt::format("{} Share of plausible cases that agree: {}. {}", figures().vent_reason,
+                         share_text(figures().agree_share), figures().flip);
+  if (!leave)
+    why += fmt::format(" With one 200 mm length of tape lifted {} of plausible cases stay acceptable.",
+                       share_text(figures().lifted_tape_acceptable_share));
+  paragraph(why + width_checks(), "  ", "  ");
+  const auto& told = job_.assessment.after;
+  for (const auto& remedy : figures().remedies)
+    if (std::find(told.begin(), told.end(), remedy) == told.end()) item(remedy);
+}
+
+std::string AnswerPage::width_checks() const {
+  const auto& checks = figures().width_checks;
+  if (checks.empty()) return {};
+  const bool all_same = std::all_of(checks.begin(), checks.end(), [&](const WidthCheck& check) {
+    return check.headline == job_.assessment.headline && check.option == figures().vent;
+  });
+  if (all_same) return " With our guesses half and twice as wide: the same.";
+  std::string all;
+  for (const auto& check : checks)
+    all += fmt::format(" With our guesses {:g} times as wide: {}, {}, {} of plausible cases acceptable.",
+                       check.width, name_of(check.headline), name_of(check.option),
+                       share_text(check.acceptable_share));
+  return all;
+}
+
+void AnswerPage::now_and_with_sheet() {
+  const auto& side = figures().now_and_with;
+  blank();
+  line(table_row("", "now", "with the sheet"));
+  line(table_row("Glass, W/(m2 K)", side.glass_u_before_W_m2K, side.glass_u_after_W_m2K));
+  line(table_row("Draught, m3/h", side.draught_before_m3_h, side.draught_after_m3_h,
+                 side.draught_before_m3_h.p90 < 1.0 ? 2 : 1));
+  line(table_row("Room face, C *", side.room_face_before_C, side.room_face_after_C));
+  paragraph(fmt::format("* frost night, {} C outdoors. {}", figure(figures().frost_night_C, 1),
+                        figures().place_line),
+            "", "  ");
+  heat_saved();
+  money();
+  humidity();
+}
+
+void AnswerPage::heat_saved() {
+  const auto& side = figures().now_and_with;
+  paragraph(fmt::format("Heat saved: {} kWh a year; glass {}, frame {}, draught {}, less sun {}.",
+                        ranged(side.heat_saved_kWh, 0), figure(side.saved_glass_kWh.p50, 0),
+                        figure(side.saved_frame_kWh.p50, 0), figure(side.saved_air_kWh.p50, 0),
+                        figure(side.sun_lost_kWh.p50, 0)),
+            "", "  ");
+}
+
+void AnswerPage::money() {
+  if (!figures().money) return;
+  const auto& money = *figures().money;
+  const auto unit = one_line(job_.currency, 12);
+  auto text = fmt::format("Money: {} {} a year.", ranged(money.saved_per_year, 0), unit);
+  if (money.payback_years) text += fmt::format(" Pays back in {} years.", ranged(*money.payback_years, 0));
+  if (money.never_pays_back_share > 0.0)
+    text +=
+        fmt::format(" Never pays back in {} of plausible cases.", share_text(money.never_pays_back_share));
+  if (money.net_present_value)
+    text += fmt::format(" Worth {} {} over its life.", ranged(*money.net_present_value, 0), unit);
+  if (money.carbon_kg_per_year)
+    text += fmt::format(" Carbon: {} kg a year less.", ranged(*money.carbon_kg_per_year, 0));
+  paragraph(text, "", "  ");
+}
+
+void AnswerPage::humidity() {
+  const auto& side = figures().now_and_with;
+  paragraph(
+      fmt::format("Coldest month, {} C: room humidity {} %; the gap is dry {}.",
+                  figure(figures().coldest_month_C, 1), ranged(side.room_humidity, 0, per_cent.per_base),
+                  humidity_limit(side.dry_up_to_room_humidity)),
+      "", "  ");
+}
+
+}  // namespace dewgap::tools::parts

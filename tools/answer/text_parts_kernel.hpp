@@ -1,0 +1,34 @@
+// Parts of the text answer. Each writes its lines onto the page.
+#pragma once
+
+#include "tools/answer/answered_job.hpp"
+#include "tools/answer/sheet_of_lines.hpp"
+
+namespace dewgap::tools::parts {
+
+class AnswerPage : public SheetOfLines {
+ public:
+  explicit AnswerPage(const AnsweredJob& job) : job_(job) {}
+
+  void heading();
+  void open_questions();
+  void tape();
+  void look_first();
+  void now_and_with_sheet();
+  void cut_and_fix();
+  void cautions();
+  void first_frost();
+  void guessed();
+
+ private:
+  const Assessment::Figures& figures() const { return *job_.assessment.figures; }
+  std::string width_checks() const;
+  void heat_saved();
+  void money();
+  void humidity();
+  void fixings(const SheetPlan& plan);
+
+  const AnsweredJob& job_;
+};
+
+}  // namespace dewgap::tools::parts

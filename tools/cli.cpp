@@ -1,0 +1,97 @@
+#include "tools/cli.hpp"
+
+#include <CLI/CLI.hpp>
+#include <algorithm>
+#include <iostream>
+
+#include "dewgap/version.hpp"
+#include "tools/answer/plain_text.hpp"
+#include "tools/failure.hpp"
+#include "tools/job/spelling.hpp"
+#include "tools/verbs/verbs.hpp"
+
+namespace dewgap::tools {
+namespace {
+
+constexpr const char* about =
+    "Should a second pane be fitted inside this single-glazed window, how, and will the gap stay dry?";
+
+int code(ExitCode exit_code) {
+  return static_cast<int>(exit_code);
+}
+
+struct Verbs {
+  AssessVerb assess;
+  StarterVerb starter;
+  PlacesVerb places;
+  SchemaVerb schema;
+
+  void set_up(CLI::App& app) {
+    assess.set_up(*app.add_subcommand("assess", "answer for one window"));
+    starter.set_up(*app.add_subcommand("starter", "print a job file to fill in"));
+    places.set_up(*app.add_subcommand("places", "list the climates that are carried, with source"));
+    schema.set_up(*app.add_subcommand("schema", "print the schema of the JSON answer"));
+    app.require_subcommand(1);
+  }
+
+  void run(const CLI::App& app, Streams streams) const {
+    if (app.got_subcommand("assess")) assess.run(streams);
+    if (app.got_subcommand("starter")) starter.run(streams);
+    if (app.got_subcommand("places")) places.run(streams);
+    if (app.got_subcommand("schema")) schema.run(streams);
+  }
+};
+
+/// The parser would say no more than that a verb is missing.
+std::string verb_complaint(const std::vector<std::string>& arguments) {
+  const std::vector<std::string> verbs{"assess", "starter", "places", "schema"};
+  if (arguments.empty() || arguments.front().starts_with('-'))
+    return "which verb? assess, starter, places or schema";
+  const auto nearest = nearest_word(arguments.front(), verbs);
+  return one_line(arguments.front(), 40) + " is no verb" +
+         (nearest.empty() ? "" : "; nearest known: " + nearest);
+}
+
+/// Help and version are results; everything else that stops the parsing is bad usage.
+int end_of_parsing(const CLI::App& app, const CLI::ParseError& error,
+                   const std::vector<std::string>& arguments, Streams streams) {
+  if (error.get_exit_code() == 0) {
+    app.exit(error, streams.out, streams.err);
+    streams.out.flush();
+    return code(streams.out ? ExitCode::computed : ExitCode::file_trouble);
+  }
+  const bool lacks_verb = app.get_subcommands().empty();
+  streams.err << "dewgap: " << (lacks_verb ? verb_complaint(arguments) : harmless(error.what()))
+              << "\nTry dewgap --help.\n";
+  return code(ExitCode::bad_input);
+}
+
+int run_verb(const Verbs& verbs, const CLI::App& app, Streams streams) {
+  try {
+    verbs.run(app, streams);
+    return code(ExitCode::computed);
+  } catch (const Failure& failure) {
+    streams.err << failure.what();
+    return code(failure.code());
+  } catch (const std::exception& error) {
+    streams.err << "dewgap: could not be computed: " << harmless(error.what()) << "\n";
+    return code(ExitCode::not_computed);
+  }
+}
+
+}  // namespace
+
+int run(const std::vector<std::string>& arguments, Streams streams) {
+  CLI::App app(about, "dewgap");
+  app.set_version_flag("--version", std::string("dewgap ") + version);
+  Verbs verbs;
+  verbs.set_up(app);
+  try {
+    app.parse(std::vector<std::string>(arguments.rbegin(), arguments.rend()));
+  } catch (const CLI::ParseError& error) {
+    return end_of_parsing(app, error, arguments, streams);
+  }
+  return run_verb(verbs, app, streams);
+}
+
+}  // namespace dewgap::tools

@@ -1,0 +1,33 @@
+// Reads a job or money file by its field table, and says everything that is wrong with it.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "tools/job/field.hpp"
+#include "tools/job/toml_tree.hpp"
+
+namespace dewgap::tools {
+
+/// One thing wrong with a file. `what` names the key, the value, what is permitted and the unit.
+struct FileProblem {
+  TextMark mark;
+  std::string what;
+};
+
+/// `survey` (or `money`) holds an answer only when `problems` is empty.
+struct ReadFile {
+  FileAnswers answers;
+  std::vector<FileProblem> problems;
+};
+
+/// Everything wrong with the file at once, in the order of its lines; a fault of syntax stands alone. The
+/// job's survey has passed dewgap::problems() when `problems` is empty.
+ReadFile read_job(std::string_view text);
+ReadFile read_money(std::string_view text);
+
+/// "job.toml:12:9: what", a line each, at most 50 and then how many more.
+std::string problem_lines(std::string_view file_name, const std::vector<FileProblem>& problems);
+
+}  // namespace dewgap::tools

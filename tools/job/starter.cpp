@@ -1,0 +1,95 @@
+#include "tools/job/starter.hpp"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "tools/answer/plain_text.hpp"
+
+namespace dewgap::tools {
+namespace {
+
+constexpr std::size_t comment_columns = 100;
+
+std::string comment(std::string_view text) {
+  std::string lines;
+  for (const auto& line : wrapped(text, comment_columns, "# ", "#   ")) lines.append(line).append("\n");
+  return lines;
+}
+
+std::string starter_head(const FieldTable& table) {
+  std::string head =
+      comment(fmt::format("A {} file. Figures in it are invented: put your own.", table.file_kind));
+  head += comment("Units are in the keys. \"not known\" is an answer, and the answer's range then grows.");
+  if (&table == &job_table()) head += comment("Every other key: `dewgap starter --table`.");
+  return head;
+}
+
+/// A question to settle first is a line without an answer, and that line is a comment.
+std::string starter_field(const Field& field) {
+  const auto* text = std::get_if<TextRule>(&field.rule);
+  const bool any_text = text != nullptr && text->permitted.empty();
+  const auto lines = comment(any_text ? std::string(field.help)
+                                      : fmt::format("{}: {}", field.help, permitted_text(field.rule)));
+  if (field.need == Need::settle_first) return lines + fmt::format("# {} =\n", field.key);
+  return lines + fmt::format("{} = {}\n", field.key, field.example);
+}
+
+bool is_in_short_job(const Section& section, const FieldTable& table) {
+  return std::any_of(table.fields.begin(), table.fields.end(), [&](const Field& field) {
+    return field.section == section.name && field.asked == Asked::short_job;
+  });
+}
+
+/// A section that may repeat is shown as a comment: its readings would be invented.
+std::string repeated_section(const Section& section, const FieldTable& table) {
+  std::string lines = comment(section.help) + fmt::format("# [[{}]]\n", section.name);
+  for (const auto& field : table.fields)
+    if (field.section == section.name)
+      lines += fmt::format("# {} =   # {}: {}\n", field.key, field.help, permitted_text(field.rule));
+  return lines;
+}
+
+std::string starter_section(const Section& section, const FieldTable& table) {
+  if (section.begin_repeat) return repeated_section(section, table);
+  std::string lines = comment(section.help) + fmt::format("[{}]\n", section.name);
+  for (const auto& field : table.fields)
+    if (field.section == section.name && field.asked == Asked::short_job) lines += starter_field(field);
+  return lines;
+}
+
+std::string_view need_text(Need need) {
+  switch (need) {
+    case Need::required:
+      return "needed";
+    case Need::optional:
+      return "may be \"not known\"";
+    case Need::settle_first:
+      return "unanswered is HOLD";
+  }
+  return {};
+}
+
+}  // namespace
+
+std::string starter_file(const FieldTable& table) {
+  std::string text = starter_head(table);
+  for (const auto& section : table.sections)
+    if (is_in_short_job(section, table)) text.append("\n").append(starter_section(section, table));
+  return text;
+}
+
+std::string field_list(const FieldTable& table) {
+  std::string text = fmt::format("# Keys of a {} file\n", table.file_kind);
+  for (const auto& section : table.sections) {
+    text += fmt::format("\n## [{}]\n{}.\n\n| key | what | permitted | |\n| --- | --- | --- | --- |\n",
+                        section.name, section.help);
+    for (const auto& field : table.fields)
+      if (field.section == section.name)
+        text += fmt::format("| `{}` | {} | {} | {} |\n", field.key, field.help, permitted_text(field.rule),
+                            need_text(field.need));
+  }
+  return text;
+}
+
+}  // namespace dewgap::tools

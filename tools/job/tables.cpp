@@ -1,0 +1,100 @@
+// The two field tables, put together from their rows.
+#include <algorithm>
+
+#include "tools/job/field_kernel.hpp"
+
+namespace dewgap::tools {
+namespace {
+
+std::vector<Section> job_sections() {
+  return {
+      {"job", "which window this is", nullptr},
+      {"place", "its climate", nullptr},
+      {"settle_first", "five questions that come before any answer; each unsafe or unanswered one is a HOLD",
+       nullptr},
+      {"window", "the old window, measured in whole millimetres", nullptr},
+      {"sheet", "what is to be added", nullptr},
+      {"joints", "the old window's joints, looked at and felt", nullptr},
+      {"tissue", "a strip of tissue held to the old window, fires out, on a day at least 10 K colder outside",
+       nullptr},
+      {"timber", "the state of the old frame", nullptr},
+      {"room", "the room behind the window", nullptr},
+      {"room.hygrometer", "a reading each, morning and evening, several days",
+       [](FileAnswers& answers) { answers.survey.room.hygrometer.emplace_back(); }},
+      {"building", "the house around it", nullptr},
+      {"expert", "coefficients for those who have measured them; each wins over what was looked at", nullptr},
+  };
+}
+
+template <class Where>
+FieldRule money_number(Unit unit, PermittedRange permitted, Where where) {
+  return NumberRule{unit, permitted,
+                    [where](FileAnswers& answers, double value) { where(answers.money) = value; }};
+}
+
+std::vector<Field> money_fields() {
+  using enum Need;
+  using enum Asked;
+  return {
+      {"money", "currency", required, short_job, "name of the currency, used in print only", "\"EUR\"",
+       TextRule{12, [](FileAnswers& a, const std::string& v) { a.currency = v; }, nullptr, {}}},
+      {"money", "price_per_kWh", required, short_job, "of the fuel", "0.12",
+       money_number(
+           currency_per_kilowatt_hour, {0, 1e5}, [](MoneyTerms & m) -> auto& { return m.price_per_kWh; })},
+      {"money", "efficiency", required, short_job, "heat delivered per fuel; a heat pump is above 1", "0.85",
+       money_number(
+           plain, {0.3, 6}, [](MoneyTerms & m) -> auto& { return m.system_efficiency; })},
+      {"money", "carbon_kg_per_kWh", optional, short_job, "of the fuel", "\"not known\"",
+       money_number(
+           carbon_of_fuel, {0, 3}, [](MoneyTerms & m) -> auto& { return m.carbon_kg_per_kWh; })},
+      {"money", "cost", optional, short_job, "of the sheet as fitted", "\"not known\"",
+       money_number(
+           currency, {0, 1e9}, [](MoneyTerms & m) -> auto& { return m.cost; })},
+      {"money", "life_years", optional, short_job, "how long it lasts", "\"not known\"",
+       money_number(
+           years, {1, 60}, [](MoneyTerms & m) -> auto& { return m.life_years; })},
+      {"money", "discount_rate_pct", optional, short_job, "needed with life_years", "\"not known\"",
+       money_number(
+           per_cent_a_year, {-5, 50}, [](MoneyTerms & m) -> auto& { return m.discount_rate; })},
+      {"money", "price_rise_pct", optional, short_job,
+       "of the fuel above general inflation; needed with life_years", "\"not known\"",
+       money_number(
+           per_cent_a_year, {-10, 30}, [](MoneyTerms & m) -> auto& { return m.price_rise; })},
+  };
+}
+
+FieldTable make_job_table() {
+  FieldTable table{"job", job_sections(), {}};
+  for (auto rows :
+       {rows::place_fields(), rows::settle_first_fields(), rows::window_fields(), rows::sheet_fields(),
+        rows::looked_at_fields(), rows::room_fields(), rows::building_fields(), rows::expert_fields()})
+    for (auto& row : rows) table.fields.push_back(std::move(row));
+  return table;
+}
+
+}  // namespace
+
+const FieldTable& job_table() {
+  static const FieldTable table = make_job_table();
+  return table;
+}
+
+const FieldTable& money_table() {
+  static const FieldTable table{
+      "money", {{"money", "your own figures; nothing is built in", nullptr}}, money_fields()};
+  return table;
+}
+
+const Section* FieldTable::find_section(std::string_view name) const {
+  const auto at =
+      std::find_if(sections.begin(), sections.end(), [&](const Section& s) { return s.name == name; });
+  return at == sections.end() ? nullptr : &*at;
+}
+
+const Field* FieldTable::find(std::string_view section, std::string_view key) const {
+  const auto at = std::find_if(fields.begin(), fields.end(),
+                               [&](const Field& f) { return f.section == section && f.key == key; });
+  return at == fields.end() ? nullptr : &*at;
+}
+
+}  // namespace dewgap::tools

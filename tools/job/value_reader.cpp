@@ -1,0 +1,154 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "tools/job/compass.hpp"
+#include "tools/job/value_reader_kernel.hpp"
+
+namespace dewgap::tools {
+namespace {
+
+std::optional<double> number_in(const TomlNode& node) {
+  if (const auto* whole = std::get_if<std::int64_t>(&node.value)) return static_cast<double>(*whole);
+  if (const auto* number = std::get_if<double>(&node.value)) return *number;
+  return std::nullopt;
+}
+
+/// A likely slip: metres where the key is in millimetres, a share of one where it is in per cent.
+std::string slip(double value, PermittedRange permitted, Unit unit) {
+  const double scaled = value * unit.per_base;
+  if (unit.per_base == plain.per_base || scaled < permitted.min || scaled > permitted.max) return {};
+  return fmt::format(" (this key is in {}: is {:.6g} meant?)", unit.symbol, scaled);
+}
+
+/// What is wrong with a number against its range; nothing when it fits.
+Complaint number_complaint(const TomlNode& node, PermittedRange permitted, Unit unit) {
+  const auto value = number_in(node);
+  if (!value) return fmt::format("{} is {}, not a number", value_text(node), kind_text(node));
+  if (!std::isfinite(*value)) return fmt::format("{} is not a finite number", value_text(node));
+  if (*value < permitted.min || *value > permitted.max)
+    return fmt::format("{} is out of range{}", value_text(node), slip(*value, permitted, unit));
+  return std::nullopt;
+}
+
+bool same_word(std::string_view one, std::string_view other) {
+  const auto small = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
+  return std::equal(one.begin(), one.end(), other.begin(), other.end(),
+                    [&](char a, char b) { return small(a) == small(b); });
+}
+
+/// Place of the node's word among the words, capital or small.
+std::optional<std::size_t> place_of(const TomlNode& node, const std::vector<std::string_view>& words) {
+  const auto* text = std::get_if<std::string>(&node.value);
+  if (text == nullptr) return std::nullopt;
+  const auto at =
+      std::find_if(words.begin(), words.end(), [&](std::string_view word) { return same_word(word, *text); });
+  return at == words.end() ? std::nullopt : std::optional<std::size_t>(at - words.begin());
+}
+
+class Taking {
+ public:
+  Taking(const TomlNode& node, FileAnswers& answers) : node_(node), answers_(answers) {}
+
+  Complaint operator()(const NumberRule& rule) const {
+    if (auto complaint = number_complaint(node_, rule.permitted, rule.unit)) return complaint;
+    rule.set(answers_, rule.unit.to_base(*number_in(node_)));
+    return std::nullopt;
+  }
+
+  Complaint operator()(const WholeNumberRule& rule) const {
+    const auto* value = std::get_if<std::int64_t>(&node_.value);
+    if (value == nullptr)
+      return fmt::format("{} is {}, not a whole number", value_text(node_), kind_text(node_));
+    if (*value < rule.least || *value > rule.most)
+      return fmt::format("{} is out of range", value_text(node_));
+    rule.set(answers_, static_cast<int>(*value));
+    return std::nullopt;
+  }
+
+  Complaint operator()(const NumbersRule& rule) const {
+    const auto* list = std::get_if<TomlNode::List>(&node_.value);
+    if (list == nullptr) return fmt::format("{} is {}, not a list", value_text(node_), kind_text(node_));
+    if (list->size() < rule.least || list->size() > rule.most)
+      return fmt::format("{} has {} values", value_text(node_), list->size());
+    std::vector<double> values;
+    for (const auto& node : *list) {
+      if (auto complaint = number_complaint(node, rule.permitted, rule.unit)) return complaint;
+      values.push_back(rule.unit.to_base(*number_in(node)));
+    }
+    rule.set(answers_, values);
+    return std::nullopt;
+  }
+
+  Complaint operator()(const WordRule& rule) const {
+    const auto place = place_of(node_, rule.words);
+    if (!place) return fmt::format("{} is none of the permitted words", value_text(node_));
+    rule.set(answers_, *place);
+    return std::nullopt;
+  }
+
+  Complaint operator()(const WordsRule& rule) const {
+    const auto* list = std::get_if<TomlNode::List>(&node_.value);
+    if (list == nullptr) return fmt::format("{} is {}, not a list", value_text(node_), kind_text(node_));
+    if (list->empty() || list->size() > rule.most)
+      return fmt::format("{} has {} values", value_text(node_), list->size());
+    std::vector<std::size_t> places;
+    for (const auto& node : *list) {
+      const auto place = place_of(node, rule.words);
+      if (!place) return fmt::format("{} is none of the permitted words", value_text(node));
+      places.push_back(*place);
+    }
+    rule.set(answers_, places);
+    return std::nullopt;
+  }
+
+  Complaint operator()(const TickRule& rule) const {
+    const auto place = place_of(node_, {"no", "yes"});
+    const auto* value = std::get_if<bool>(&node_.value);
+    if (!place && value == nullptr) return fmt::format("{} is neither yes nor no", value_text(node_));
+    rule.set(answers_, place ? *place == 1 : *value);
+    return std::nullopt;
+  }
+
+  Complaint operator()(const TextRule& rule) const {
+    const auto* text = std::get_if<std::string>(&node_.value);
+    if (text == nullptr) return fmt::format("{} is {}, not text", value_text(node_), kind_text(node_));
+    if (text->size() > rule.most_bytes)
+      return fmt::format("{} has {} bytes", value_text(node_), text->size());
+    if (rule.complaint)
+      if (auto complaint = rule.complaint(*text)) return fmt::format("{}: {}", value_text(node_), *complaint);
+    rule.set(answers_, *text);
+    return std::nullopt;
+  }
+
+  Complaint operator()(const CompassRule& rule) const {
+    if (const auto* text = std::get_if<std::string>(&node_.value)) {
+      const auto bearing = compass_bearing_deg(*text);
+      if (!bearing) return fmt::format("{} is no compass word", value_text(node_));
+      rule.set(answers_, *bearing);
+      return std::nullopt;
+    }
+    if (auto complaint = number_complaint(node_, {0.0, 360.0}, degrees)) return complaint;
+    rule.set(answers_, *number_in(node_));
+    return std::nullopt;
+  }
+
+ private:
+  const TomlNode& node_;
+  FileAnswers& answers_;
+};
+
+}  // namespace
+
+Complaint take_value(const Field& field, const TomlNode& node, FileAnswers& answers) {
+  const auto* text = std::get_if<std::string>(&node.value);
+  if (text != nullptr && same_word(*text, not_known)) {
+    if (field.need == Need::required)
+      return "\"not known\" is no answer here: nothing can be worked out without it";
+    return std::nullopt;
+  }
+  return std::visit(Taking(node, answers), field.rule);
+}
+
+}  // namespace dewgap::tools
