@@ -20,7 +20,8 @@ function(dewgap_embed_text target name_space)
     string(REGEX REPLACE "(${run})" "\\1\"\n\"" escaped "${escaped}")
     file(SIZE ${path} length)
     string(APPEND declarations "extern const std::string_view ${name};\n")
-    string(APPEND definitions "extern const std::string_view ${name};\nconst std::string_view ${name}{\n\"${escaped}\",\n${length}};\n")
+    # Declared extern in the header, so that the constant can be seen from other files.
+    string(APPEND definitions "const std::string_view ${name}{\n\"${escaped}\",\n${length}};\n")
   endforeach()
   file(CONFIGURE OUTPUT ${folder}/embedded/${target}.hpp @ONLY CONTENT
 "#pragma once\n#include <string_view>\nnamespace ${name_space} {\n${declarations}}  // namespace ${name_space}\n")

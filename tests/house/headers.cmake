@@ -1,0 +1,32 @@
+# Every header of the library compiles alone, and twice in a row: one source a header, written when CMake configures.
+# The public ones are compiled without Eigen's folder; the private ones (numerics/, *_kernel.hpp) with it.
+file(GLOB_RECURSE headers CONFIGURE_DEPENDS RELATIVE ${PROJECT_SOURCE_DIR}/libthermal
+  ${PROJECT_SOURCE_DIR}/libthermal/dewgap/*.hpp)
+set(public_sources "")
+set(private_sources "")
+foreach(header IN LISTS headers)
+  string(REGEX REPLACE "[^A-Za-z0-9]" "_" name ${header})
+  set(source ${CMAKE_CURRENT_BINARY_DIR}/headers/${name}.cpp)
+  file(CONFIGURE OUTPUT ${source} CONTENT
+    "#include \"${header}\"\n#include \"${header}\"  // twice: it guards itself\n" @ONLY)
+  if(header MATCHES "/numerics/|_kernel\\.hpp$")
+    list(APPEND private_sources ${source})
+  else()
+    list(APPEND public_sources ${source})
+  endif()
+endforeach()
+if(NOT public_sources)
+  message(FATAL_ERROR "no public header found under libthermal/dewgap")
+endif()
+
+set(include_dirs ${PROJECT_SOURCE_DIR}/libthermal ${PROJECT_BINARY_DIR}/libthermal/generated)
+add_library(house_public_headers OBJECT ${public_sources})
+target_include_directories(house_public_headers PRIVATE ${include_dirs})
+target_link_libraries(house_public_headers PRIVATE dewgap_warnings)
+if(private_sources)
+  find_package(Eigen3 3.4 REQUIRED NO_MODULE)
+  find_package(Boost 1.74 REQUIRED)
+  add_library(house_private_headers OBJECT ${private_sources})
+  target_include_directories(house_private_headers PRIVATE ${include_dirs})
+  target_link_libraries(house_private_headers PRIVATE dewgap_warnings Eigen3::Eigen Boost::boost)
+endif()

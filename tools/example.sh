@@ -1,0 +1,2 @@
+# The example that tools/demo runs and README.md shows; sourced by bash, run in the root of the project.
+example_arguments=(assess examples/old-sash.toml)
