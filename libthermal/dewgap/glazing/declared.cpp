@@ -19,7 +19,7 @@ using glazing_kernel::GapNusseltLaw;
 using glazing_kernel::LongWaveExchange;
 using glazing_kernel::StackEquations;
 
-constexpr double mean_K = 283.15;             // EN 673 5.3, from memory
+constexpr double mean_K = constants::en_673_mean_temperature_K;
 constexpr double shared_difference_K = 15.0;  // EN 673 5.3.1, from memory
 
 void require_valid(const DeclaredGlazing& glazing) {

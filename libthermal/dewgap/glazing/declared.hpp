@@ -46,7 +46,7 @@ struct DeclaredUValue {
 };
 
 /// Runs the one stack solver (the same equations and Newton core as solve_stack) under EN 673's boundary
-/// conditions (mean 283.15 K, 15 K over the gaps). Panes 1 to 5, thickness 0.05 to 30 mm, gap 2 to 250 mm.
+/// conditions (mean 283 K, 15 K over the gaps). Panes 1 to 5, thickness 0.05 to 30 mm, gap 2 to 250 mm.
 /// Throws InvalidInput outside.
 DeclaredUValue declared_u_value(const DeclaredGlazing& glazing);
 

@@ -57,10 +57,12 @@ GapGas iso_15099_fill(const GasMixture& gas) {
 }
 
 GapGas GapGas::en_673(const GasMixture& gas) {
-  constexpr double mean_K = 283.15;  // EN 673 5.3: properties at the mean temperature of the gap
+  // EN 673 5.3: properties from the table's row for 10 C, at the mean temperature of all gaps.
+  constexpr double mean_K = constants::en_673_mean_temperature_K;
+  constexpr double table_row_C = 10.0;
   GapGas held;
   held.held_ = true;
-  held.held_state_ = gas_state(gas_properties_en_673(gas, mean_K - constants::celsius_zero_K), mean_K);
+  held.held_state_ = gas_state(gas_properties_en_673(gas, table_row_C), mean_K);
   return held;
 }
 

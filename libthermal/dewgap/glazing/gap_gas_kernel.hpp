@@ -32,7 +32,7 @@ class GapGas {
   /// ISO 15099 fits between 173.15 and 373.15 K: exact for a pure gas, mixtures within 2e-5. Outside that
   /// range, which an iterate of Newton's method may leave, the values of its ends are kept.
   static GapGas iso_15099(const GasMixture& gas);
-  /// EN 673 properties at 283.15 K, whatever the temperature.
+  /// EN 673 properties at 10 C, mean temperature 283 K, whatever the temperature.
   static GapGas en_673(const GasMixture& gas);
 
   /// temperature_K: of the gas.

@@ -31,7 +31,7 @@ struct RealEnds {
 /// EN 673: the gaps share a temperature difference about a mean; nothing is said of the two sides. A single
 /// pane, which has no gap, has the difference over itself.
 struct DeclaredEnds {
-  double mean_K = 283.15;
+  double mean_K = 283.0;
   double shared_difference_K = 15.0;
 
   /// What the gaps share less what they should.
