@@ -1,12 +1,15 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <set>
+#include <utility>
 
 #include "dewgap/assessment/priors.hpp"
 #include "dewgap/errors.hpp"
+#include "dewgap/materials/materials.hpp"
 
 namespace dewgap::test {
 namespace {
@@ -65,6 +68,25 @@ TEST(Priors, BadProbabilityThrows) {
   EXPECT_THROW(prior.at(1.0), InvalidInput);
   EXPECT_THROW(prior.at(std::numeric_limits<double>::quiet_NaN()), InvalidInput);
   EXPECT_THROW(prior.at(0.5, -1.0), InvalidInput);
+}
+
+TEST(Priors, SheetEmissivityStaysInsideTheMaterialsRange) {
+  const std::array<std::pair<SheetKind, std::string_view>, 5> sheets{
+      {{SheetKind::acrylic, "acrylic"},
+       {SheetKind::polycarbonate, "polycarbonate"},
+       {SheetKind::petg, ""},
+       {SheetKind::glass, "glass"},
+       {SheetKind::pet_film, "film"}}};
+  for (const auto& [kind, variant] : sheets) {
+    SCOPED_TRACE(name_of(kind));
+    const auto range = sheet_properties(kind).emissivity;
+    const auto& prior = prior_of(Unknown::sheet_emissivity, variant);
+    EXPECT_GE(prior.lowest, range.low - 0.01 - 1e-12);  // PETG's range begins 0.01 lower than the general row
+    EXPECT_LE(prior.highest, range.high + 1e-12);
+    EXPECT_NEAR(prior.at(0.5), range.best, 0.016);
+    // A film passes what it neither absorbs nor reflects.
+    EXPECT_LE(prior.highest + sheet_properties(kind).long_wave_transmittance.best, 1.0);
+  }
 }
 
 TEST(Priors, KeysAreDistinct) {

@@ -59,6 +59,11 @@ std::vector<Spoiled> spoiled_surveys() {
       {"building.floor", [](Survey& s) { s.building.floor = 2; }},
       {"building.hours_heated", [](Survey& s) { s.building.hours_heated = 30.0; }},
       {"expert.joint_leakage", [](Survey& s) { s.expert.joint_leakage_m3_h_m = -0.1; }},
+      {"expert.sheet_emissivity",
+       [](Survey& s) {
+         s.sheet.material = SheetKind::pet_film;
+         s.expert.sheet_emissivity = 0.9;
+       }},
       {"expert.room_humidity", [](Survey& s) { s.expert.room_relative_humidity = 55.0; }},
       {"money.efficiency",
        [](Survey& s) { s.money = MoneyTerms{.price_per_kWh = 0.1, .system_efficiency = 85.0}; }},

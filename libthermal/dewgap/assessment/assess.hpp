@@ -26,9 +26,10 @@ std::string_view name_of(VentOption option);
 /// One option over the weighted samples, under the two steady design conditions.
 struct VentOutcome {
   VentOption option = VentOption::sealed;
-  double dry_share = 0.0;         ///< plausible cases that stay dry in the coldest month's means
-  double acceptable_share = 0.0;  ///< month's means clear at the centre (edges may mist), frost night at most mist
-  Spread month_margin_K;          ///< coldest face less potential dew point
+  double dry_share = 0.0;  ///< plausible cases that stay dry in the coldest month's means
+  double acceptable_share =
+      0.0;                ///< month's means clear at the centre (edges may mist), frost night at most mist
+  Spread month_margin_K;  ///< coldest face less potential dew point
   Spread frost_night_margin_K;
   Spread month_condensation_g_m2h;
   Spread frost_night_condensation_g_m2h;

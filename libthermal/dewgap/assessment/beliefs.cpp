@@ -44,6 +44,22 @@ std::string_view glass_variant(const std::optional<bool>& coated) {
   return *coated ? "coated" : "";
 }
 
+std::string_view sheet_variant(SheetKind kind) {
+  switch (kind) {
+    case SheetKind::acrylic:
+      return "acrylic";
+    case SheetKind::polycarbonate:
+      return "polycarbonate";
+    case SheetKind::petg:
+      return "";
+    case SheetKind::glass:
+      return "glass";
+    case SheetKind::pet_film:
+      return "film";
+  }
+  return "";
+}
+
 std::string_view tape_variant(const std::optional<TapeKind>& tape) {
   if (!tape) {
     return "";
@@ -72,7 +88,7 @@ std::string_view variant_of(Unknown unknown, const Survey& survey) {
     case Unknown::extract_depression:
       return survey.room.extract_fan.value_or(false) ? "fan" : "";
     case Unknown::sheet_emissivity:
-      return survey.sheet.material == SheetKind::acrylic ? "acrylic" : "";
+      return sheet_variant(survey.sheet.material);
     case Unknown::glass_emissivity:
       return glass_variant(survey.window.glass_coated);
     case Unknown::tape_vapour_resistance:

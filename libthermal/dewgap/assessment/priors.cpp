@@ -13,32 +13,16 @@
 namespace dewgap {
 namespace {
 
-constexpr std::array<std::string_view, unknown_count> keys{"joint_leakage",
-                                                           "putty_leakage",
-                                                           "seal_leakage",
-                                                           "vapour_excess",
-                                                           "room_temperature",
-                                                           "neutral_level_offset",
-                                                           "wind_ratio",
-                                                           "wind_pressure",
-                                                           "gust_intensity",
-                                                           "extract_depression",
-                                                           "background_airflow",
-                                                           "sheet_emissivity",
-                                                           "glass_emissivity",
-                                                           "outdoor_convection",
-                                                           "room_film",
-                                                           "gap_correlation", "gap_convection",
-                                                           "cloud_cover",
-                                                           "edge_factor",
-                                                           "frame_u_factor",
-                                                           "base_temperature",
-                                                           "heated_share",
-                                                           "draught_needed",
-                                                           "sun_used",
-                                                           "sun_transmitted",
-                                                           "tape_vapour_resistance",
-                                                           "climate_offset"};
+constexpr std::array<std::string_view, unknown_count> keys{
+    "joint_leakage",      "putty_leakage",          "seal_leakage",
+    "vapour_excess",      "room_temperature",       "neutral_level_offset",
+    "wind_ratio",         "wind_pressure",          "gust_intensity",
+    "extract_depression", "background_airflow",     "sheet_emissivity",
+    "glass_emissivity",   "outdoor_convection",     "room_film",
+    "gap_correlation",    "gap_convection",         "cloud_cover",
+    "edge_factor",        "frame_u_factor",         "base_temperature",
+    "heated_share",       "draught_needed",         "sun_used",
+    "sun_transmitted",    "tape_vapour_resistance", "climate_offset"};
 static_assert(!keys.back().empty(), "every unknown has its key");
 
 constexpr double normal_p90 = 1.2815515655446004;  // standard normal quantile at 0.9

@@ -29,8 +29,8 @@ enum class Unknown : std::size_t {
   glass_emissivity,
   outdoor_convection,  ///< factor
   room_film,           ///< factor
-  gap_correlation,         ///< which published correlation: 0-1 Wright, 1-2 ElSherbiny, 2-3 EN 673
-  gap_convection,          ///< factor on Nu - 1: scatter about the correlation
+  gap_correlation,     ///< which published correlation: 0-1 Wright, 1-2 ElSherbiny, 2-3 EN 673
+  gap_convection,      ///< factor on Nu - 1: scatter about the correlation
   cloud_cover,         ///< winter mean and frost night
   edge_factor,         ///< (T_edge - T_out)/(T_centre - T_out) of the cold pane
   frame_u_factor,

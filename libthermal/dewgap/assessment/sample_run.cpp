@@ -67,8 +67,9 @@ GapFigures figures_of(const GapCase& c, const GapState& state) {
           .highest_dry_room_vapour_Pa = highest_dry_room_vapour_Pa(c, state)};
 }
 
-/// Heat the room loses through sheet and gap per kelvin: conduction at the sheet, and room air that the gap
-/// cools and gives back.
+/// Heat the room loses through sheet and gap per kelvin: conduction at the sheet, room air that the gap cools
+/// and gives back, less what the gap gives to outdoor air on its way in (its draught is charged from
+/// outdoors).
 double glass_loss_W_K(const GapCase& c, const GapState& state) {
   const double difference_K = c.room.air_temperature_C - c.outdoors.air_temperature_C;
   if (std::abs(difference_K) < 0.5) {
@@ -76,8 +77,12 @@ double glass_loss_W_K(const GapCase& c, const GapState& state) {
   }
   const double exchanged_m3_s = std::min(state.flows.from_room_m3_s, state.flows.to_room_m3_s);
   const double cooled_K = c.room.air_temperature_C - state.heat.gap_air_temperature_C[c.gap_index];
-  const double capacity = volumetric_heat_capacity_J_m3K(c.room.air_temperature_C, c.room_vapour_Pa);
-  const double loss_W = state.heat.room_flux_W_m2 * c.gap_area_m2 + capacity * exchanged_m3_s * cooled_K;
+  const double inwards_m3_s = std::min(state.flows.from_outdoors_m3_s, state.flows.to_room_m3_s);
+  const double warmed_K = state.heat.gap_air_temperature_C[c.gap_index] - c.outdoors.air_temperature_C;
+  const double capacity =
+      volumetric_heat_capacity_J_m3K(state.heat.gap_air_temperature_C[c.gap_index], state.vapour.vapour_Pa);
+  const double loss_W = state.heat.room_flux_W_m2 * c.gap_area_m2 + capacity * exchanged_m3_s * cooled_K -
+                        capacity * inwards_m3_s * warmed_K;
   return loss_W / difference_K;
 }
 

@@ -113,15 +113,13 @@ StackLayer glass_layer(const Setting& setting, const UnknownValues& sample) {
 
 StackLayer sheet_layer(const Setting& setting, const UnknownValues& sample) {
   const auto& sheet = setting.window.sheet;
-  const double transmittance = sheet.long_wave_transmittance.best;
-  // What is not transmitted is absorbed as the sampled emissivity says.
-  const double emissivity = sample[Unknown::sheet_emissivity] * (1.0 - transmittance);
+  const double emissivity = sample[Unknown::sheet_emissivity];
   return {.thickness_m = setting.window.sheet_thickness_m,
           .conductivity_W_mK =
               setting.survey->expert.sheet_conductivity_W_mK.value_or(sheet.conductivity_W_mK.best),
           .emissivity_outer = emissivity,
           .emissivity_inner = emissivity,
-          .long_wave_transmittance = transmittance};
+          .long_wave_transmittance = sheet.long_wave_transmittance.best};
 }
 
 /// Vapour that diffuses between the room and the gap: through the sheet, the tape and the still air of

@@ -106,6 +106,8 @@ void check_sheet(const Survey& survey, Findings& find) {
   find.range("sheet.tape_thickness", sheet.tape_thickness_m, {0.0005, 0.03}, "m");
   find.range("sheet.tape_width", sheet.tape_width_m, {0.003, 0.06}, "m");
   find.range("sheet.curtain_gap", sheet.curtain_gap_m, {0.005, 0.25}, "m");
+  find.when(sheet.material == SheetKind::pet_film && survey.expert.sheet_emissivity.value_or(0.0) > 0.80,
+            "expert.sheet_emissivity", "a thin film also passes long-wave: its emissivity is at most 0.80");
   const auto& depths = survey.window.glass_to_fixing_face_m;
   const double tape_m = sheet.tape_thickness_m.value_or(0.006);
   const double gap_m = (depths.empty() ? 0.040 : mean_of(depths)) + tape_m;

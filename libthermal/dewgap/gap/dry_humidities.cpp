@@ -40,7 +40,7 @@ DryRoomHumidities dry_room_humidities(const GapCase& gap_case, GapOptions option
   double before = scan_low;
   double low = scan_low;
   bool inside = margin(before) >= 0.0;
-  for (int i = 1; i <= scan_steps && dry.count < 4; ++i) {
+  for (int i = 1; i <= scan_steps && dry.count < dry.intervals.size(); ++i) {
     const double now = scan_low + (scan_high - scan_low) * i / scan_steps;
     if ((margin(now) >= 0.0) != inside) {
       const auto evaluate = [&](double humidity) { return margin(humidity); };
@@ -53,10 +53,12 @@ DryRoomHumidities dry_room_humidities(const GapCase& gap_case, GapOptions option
     }
     before = now;
   }
-  if (inside && dry.count < 4) {
+  if (inside && dry.count < dry.intervals.size()) {
     dry.intervals[dry.count++] = {low, scan_high};
   }
-  dry.status = margin.status();
+  if (margin.status() != SolveStatus::converged) {
+    return {.status = margin.status(), .count = 0};  // a scan with a hole in it is no answer
+  }
   return dry;
 }
 

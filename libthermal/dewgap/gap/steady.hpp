@@ -1,6 +1,7 @@
 // Heat, air and vapour of the gap solved together for one steady moment.
 #pragma once
 
+#include <array>
 #include <cstddef>
 #include <string_view>
 
@@ -46,9 +47,9 @@ struct GapState {
   GapFlows flows;
   VapourBalance vapour;
   AirWay way = AirWay::still;
-  double centre_face_C = 0.0;   ///< coldest face of the gap at the centre
-  double coldest_face_C = 0.0;  ///< with the edge
-  double condensation_g_m2h = 0.0;
+  double centre_face_C = 0.0;       ///< coldest face of the gap at the centre
+  double coldest_face_C = 0.0;      ///< with the edge
+  double condensation_g_m2h = 0.0;  ///< at the centre; a colder edge takes more, on a small area
   double potential_dew_point_C = 0.0;
   double actual_dew_point_C = 0.0;
   double margin_K = 0.0;  ///< coldest face less potential dew point: negative means wet
@@ -69,15 +70,16 @@ struct GapOptions {
 GapState solve_gap(const GapCase& gap_case, GapOptions options = {});
 
 /// Room relative humidities (0..1) at which nothing condenses in the gap in this condition: the union of
-/// intervals (dryness need not be monotone), found by scanning 5 % to 95 % and refining each edge to 0.1 %.
+/// intervals (dryness need not be monotone), at the coldest face with the edge, found by scanning 5 % to 95 %
+/// and refining each edge to 0.1 %.
 struct HumidityInterval {
   double low = 0.0;
   double high = 0.0;
 };
 struct DryRoomHumidities {
   SolveStatus status = SolveStatus::converged;
-  int count = 0;
-  HumidityInterval intervals[4];
+  std::size_t count = 0;
+  std::array<HumidityInterval, 4> intervals{};
 };
 DryRoomHumidities dry_room_humidities(const GapCase& gap_case, GapOptions options = {});
 

@@ -49,7 +49,7 @@ struct SurfaceFilm {
 };
 
 /// Room-side natural convection by ISO 15099 8.3.2.2 (from memory), from the surface's own Rayleigh number
-/// over its height. tilt_deg as above but for a surface seen from the room: 90 vertical, 0 a horizontal
+/// over its height. tilt_deg 0 to 90, of a surface seen from the room: 90 vertical, 0 a horizontal
 /// skylight pane. The published curves step at tilts of 1 and 15 degrees; they are left as they are, tilt
 /// being no unknown. At equal temperatures both h and its slope are given as 0 (h rises from there with the
 /// fourth root of the difference).
