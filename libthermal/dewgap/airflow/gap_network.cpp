@@ -115,7 +115,7 @@ Balance balance_at(const Sides& sides, double origin_Pa, double offset_Pa) {
 double next_offset(double offset, const Balance& balance, double low, double high, int stalled) {
   const double step = balance.net_m3_s / balance.slope_m3_s_Pa;
   const std::array candidates{offset + step, offset + 0.5 * step};
-  for (std::size_t i = static_cast<std::size_t>(stalled % 3); i < candidates.size(); ++i) {
+  for (auto i = static_cast<std::size_t>(stalled % 3); i < candidates.size(); ++i) {
     if (candidates[i] > low && candidates[i] < high) {
       return candidates[i];
     }

@@ -66,7 +66,7 @@ SideCut overlapping_cut(const Side& side, const SheetPlanInput& input) {
   const double overlap_m = std::min(input.overlap_m, input.fixing_face_m);
   const double wanted_m = opening_m + 2.0 * overlap_m;
   const std::string label(side.label);
-  const SideCut free{nearest_mm(wanted_m), overlap_m,
+  SideCut free{nearest_mm(wanted_m), overlap_m,
                      label + ": largest of three, " + whole_mm_text(opening_m) + ", plus " +
                          whole_mm_text(overlap_m) + " a side."};
   if (!side.recess_m) {

@@ -126,6 +126,8 @@ numerics::NewtonResult<2 * Layers> settle(const RealEquations<Layers>& equations
   return searched;
 }
 
+// The parameter is a template argument, which takes no parentheses.
+// NOLINTNEXTLINE(bugprone-macro-parentheses)
 #define DEWGAP_INSTANTIATE(n)                                                                     \
   template numerics::NewtonResult<2 * n> settle<n>(const RealEquations<n>&, const FaceVector<n>&, \
                                                    const StackOptions&);
