@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numeric>
+#include <utility>
 
 #include "dewgap/errors.hpp"
 #include "dewgap/numerics/csv_text.hpp"
@@ -11,8 +12,6 @@
 
 namespace dewgap {
 namespace {
-
-constexpr double normal_p90 = 1.2815515655446004;
 
 std::vector<Observation> read_observations() {
   const numerics::CsvTable table(embedded::observations_csv, "observations.csv");
@@ -32,7 +31,7 @@ std::vector<Observation> read_observations() {
 
 double split_normal_log(double value, double p10, double p50, double p90, double strength) {
   const double side = value < p50 ? p50 - p10 : p90 - p50;
-  const double z = (value - p50) / side * normal_p90;
+  const double z = (value - p50) / side * numerics::normal_p90;
   return -0.5 * strength * z * z;
 }
 
@@ -65,6 +64,15 @@ const Observation& observation_of(std::string_view observation, std::string_view
                        "no row for " + std::string(observation) + " = " + std::string(answer));
   }
   return *found;
+}
+
+EvidenceTerm evidence_of(Unknown unknown, std::string observation, std::string answer) {
+  EvidenceTerm term;
+  term.use.observation = std::move(observation);
+  term.use.answer = std::move(answer);
+  term.use.used = true;
+  term.speaks_of = unknown;
+  return term;
 }
 
 double log_likelihood(double value, const Observation& o) {

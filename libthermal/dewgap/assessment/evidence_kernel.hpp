@@ -35,6 +35,9 @@ struct EvidenceTerm {
   std::vector<double> log_likelihood;
 };
 
+/// A term that counts, still without its likelihoods.
+EvidenceTerm evidence_of(Unknown unknown, std::string observation, std::string answer);
+
 std::vector<EvidenceTerm> joint_evidence(const Survey& survey, const std::vector<UnknownValues>& samples);
 std::vector<EvidenceTerm> tissue_evidence(const Setting& setting, const std::vector<UnknownValues>& samples);
 std::vector<EvidenceTerm> humidity_evidence(const Setting& setting,

@@ -5,6 +5,7 @@
 #include "dewgap/assessment/evidence_kernel.hpp"
 #include "dewgap/dwelling/room_humidity.hpp"
 #include "dewgap/numerics/root_finding.hpp"
+#include "dewgap/numerics/sampling.hpp"
 
 namespace dewgap {
 namespace {
@@ -49,12 +50,7 @@ double compatible_C(CentreMists mists, double outdoor_C, const Observation& mean
 
 EvidenceTerm mist_term(const Setting& setting, const std::vector<UnknownValues>& samples, CentreMists mists) {
   const auto& meaning = observation_of("centre_mists", answer_of(mists));
-  EvidenceTerm term{.use = {.observation = "centre of the pane mists",
-                            .answer = meaning.answer,
-                            .used = true,
-                            .why_not = {}},
-                    .speaks_of = Unknown::vapour_excess,
-                    .log_likelihood = {}};
+  auto term = evidence_of(Unknown::vapour_excess, "centre of the pane mists", meaning.answer);
   for (const auto& sample : samples) {
     const double outdoor_C = misting_outdoor_C(setting, sample);
     term.log_likelihood.push_back(log_likelihood(compatible_C(mists, outdoor_C, meaning), meaning));
@@ -64,13 +60,9 @@ EvidenceTerm mist_term(const Setting& setting, const std::vector<UnknownValues>&
 
 EvidenceTerm hygrometer_term(const Setting& setting, const std::vector<UnknownValues>& samples) {
   const auto& readings = setting.survey->room.hygrometer;
-  EvidenceTerm term{.use = {.observation = "hygrometer",
-                            .answer = std::to_string(readings.size()) + " readings",
-                            .used = true,
-                            .why_not = {}},
-                    .speaks_of = Unknown::vapour_excess,
-                    .log_likelihood = {}};
-  const double instrument = observation_of("hygrometer", "reading").p90 / 1.2815515655446004;
+  auto term =
+      evidence_of(Unknown::vapour_excess, "hygrometer", std::to_string(readings.size()) + " readings");
+  const double instrument = observation_of("hygrometer", "reading").p90 / numerics::normal_p90;
   // The instrument's error is shared by all its readings; the weather's is not.
   const auto count = static_cast<double>(readings.size());
   const double sd = std::hypot(instrument, day_to_day_humidity / std::sqrt(count));
@@ -88,12 +80,7 @@ EvidenceTerm hygrometer_term(const Setting& setting, const std::vector<UnknownVa
 }
 
 EvidenceTerm washing_term(const std::vector<UnknownValues>& samples, const Observation& meaning) {
-  EvidenceTerm term{.use = {.observation = "washing dried in the room",
-                            .answer = meaning.answer,
-                            .used = true,
-                            .why_not = {}},
-                    .speaks_of = Unknown::vapour_excess,
-                    .log_likelihood = {}};
+  auto term = evidence_of(Unknown::vapour_excess, "washing dried in the room", meaning.answer);
   for (const auto& sample : samples) {
     term.log_likelihood.push_back(log_likelihood_of_logarithm(sample[Unknown::vapour_excess], meaning));
   }

@@ -46,9 +46,7 @@ double feeler_flow_m3_h_m(Feeler feeler) {
 
 EvidenceTerm leakage_term(const Observation& meaning, const std::string& observation,
                           const std::string& answer, const std::vector<UnknownValues>& samples) {
-  EvidenceTerm term{.use = {.observation = observation, .answer = answer, .used = true, .why_not = {}},
-                    .speaks_of = Unknown::joint_leakage,
-                    .log_likelihood = {}};
+  auto term = evidence_of(Unknown::joint_leakage, observation, answer);
   for (const auto& sample : samples) {
     term.log_likelihood.push_back(log_likelihood_of_logarithm(sample[Unknown::joint_leakage], meaning));
   }

@@ -25,8 +25,6 @@ constexpr std::array<std::string_view, unknown_count> keys{
     "sun_transmitted",    "tape_vapour_resistance", "climate_offset"};
 static_assert(!keys.back().empty(), "every unknown has its key");
 
-constexpr double normal_p90 = 1.2815515655446004;  // standard normal quantile at 0.9
-
 Unknown unknown_of(const std::string& key) {
   const auto found = std::find(keys.begin(), keys.end(), key);
   if (found == keys.end()) {
@@ -96,7 +94,7 @@ double fold_inside(double value, double lowest, double highest) {
 /// Two half-normal sides that meet at the median: exact at the three stated percentiles.
 double two_sided_normal(double z, double p10, double p50, double p90) {
   const double side = z < 0.0 ? p50 - p10 : p90 - p50;
-  return p50 + z / normal_p90 * side;
+  return p50 + z / numerics::normal_p90 * side;
 }
 
 }  // namespace

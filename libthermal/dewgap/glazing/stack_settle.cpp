@@ -127,7 +127,7 @@ numerics::NewtonResult<2 * Layers> settle(const RealEquations<Layers>& equations
 }
 
 // The parameter is a template argument, which takes no parentheses.
-// NOLINTNEXTLINE(bugprone-macro-parentheses)
+// NOLINTBEGIN(bugprone-macro-parentheses)
 #define DEWGAP_INSTANTIATE(n)                                                                     \
   template numerics::NewtonResult<2 * n> settle<n>(const RealEquations<n>&, const FaceVector<n>&, \
                                                    const StackOptions&);
@@ -139,5 +139,6 @@ DEWGAP_INSTANTIATE(5)
 DEWGAP_INSTANTIATE(6)
 DEWGAP_INSTANTIATE(7)
 #undef DEWGAP_INSTANTIATE
+// NOLINTEND(bugprone-macro-parentheses)
 
 }  // namespace dewgap::glazing_kernel

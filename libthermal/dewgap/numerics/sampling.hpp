@@ -17,6 +17,8 @@ std::vector<double> unit_cube_samples(std::size_t count, std::size_t dimensions,
 
 /// Standard normal deviate at cumulative probability u in (0, 1); 0, 1 and NaN throw.
 double normal_quantile(double u);
+/// The deviate at 0.9: ties a spread stated by its 10th and 90th percentile to a standard deviation.
+inline constexpr double normal_p90 = 1.2815515655446004;
 /// Standard normal cumulative probability.
 double normal_probability(double z);
 
