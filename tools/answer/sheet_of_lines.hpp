@@ -22,6 +22,7 @@ class SheetOfLines {
     for (auto& part : wrapped(text, page_columns, first, rest)) lines_.push_back(std::move(part));
   }
   void item(std::string_view text) { paragraph(text, "- ", "  "); }
+  std::size_t line_count() const { return lines_.size(); }
   std::string text() const {
     std::string all;
     for (const auto& one : lines_) all.append(one).append("\n");

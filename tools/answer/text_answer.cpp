@@ -2,9 +2,8 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
+#include <vector>
 
-#include "tools/answer/figures_text.hpp"
 #include "tools/answer/text_parts_kernel.hpp"
 
 namespace dewgap::tools {
@@ -17,9 +16,8 @@ void AnswerPage::heading() {
   if (assessment.headline == Headline::hold) return;
   for (const auto& step : assessment.after) item(step);
   const auto& by = job_.survey.settle_first.answered_by;
-  paragraph(fmt::format("Settled{}: way out, burning, air, consent, glass.",
-                        by.empty() ? std::string() : fmt::format(" by {}", one_line(by, 30))),
-            "", "  ");
+  line(fmt::format("Safety questions settled{}.",
+                   by.empty() ? std::string() : fmt::format(" by {}", one_line(by, 33))));
 }
 
 void AnswerPage::open_questions() {
@@ -34,12 +32,10 @@ void AnswerPage::open_questions() {
   paragraph("Put the answers under [settle_first] in the job; nothing is worked out before.");
 }
 
-void AnswerPage::cautions() {
+void AnswerPage::cautions(std::string Caution::* wording) {
   if (job_.assessment.cautions.empty()) return;
-  blank();
   line("STOP AND THINK");
-  const bool held = job_.assessment.headline == Headline::hold;  // a page with room for the whole sentence
-  for (const auto& caution : job_.assessment.cautions) item(held ? caution.say : caution.brief);
+  for (const auto& caution : job_.assessment.cautions) item(caution.*wording);
 }
 
 void AnswerPage::look_first() {
@@ -50,37 +46,56 @@ void AnswerPage::look_first() {
 
 void AnswerPage::first_frost() {
   paragraph(
-      "FIRST FROST: next morning look at the lower corners of the old glass. Mist gone by noon: harmless. "
-      "Drops run "
-      "or timber wet: sheet off, dry, ask again. Note date, place, humidity.",
+      "FIRST FROST, next morning: mist low on the old glass, gone by noon, is harmless. Drops that run or "
+      "wet timber: sheet off, dry, ask again.",
       "", "  ");
 }
 
+/// As many guesses as fit on two lines, and how many more.
 void AnswerPage::guessed() {
-  constexpr std::size_t most = 4;
+  constexpr std::size_t most_lines = 2;
   const auto& list = figures().guessed;
-  if (list.empty()) return;
-  std::string all;
-  for (std::size_t i = 0; i < std::min(most, list.size()); ++i) all += (i == 0 ? "" : "; ") + list[i];
-  if (list.size() > most) all += fmt::format("; and {} more, see --json", list.size() - most);
-  paragraph(fmt::format("GUESSED: {}.", all), "", "  ");
+  std::vector<std::string> fitting;
+  std::string named;
+  for (std::size_t i = 0; i < list.size(); ++i) {
+    named += (i == 0 ? "" : "; ") + list[i];
+    const std::size_t more = list.size() - i - 1;
+    const auto tail = more == 0 ? std::string() : fmt::format("; {} more in --json", more);
+    auto lines = wrapped(fmt::format("GUESSED: {}{}.", named, tail), page_columns, "", "  ");
+    if (lines.size() > most_lines && i > 0) break;
+    fitting = std::move(lines);
+  }
+  for (const auto& one : fitting) line(one);
 }
 
+namespace {
+
+/// The questions that hold, with the cautions in full where the screen has room for them.
+std::string page_of_hold(const AnsweredJob& job) {
+  constexpr std::size_t most_lines = 40;
+  for (const auto wording : {&Caution::say, &Caution::brief}) {
+    AnswerPage page(job);
+    page.heading();
+    page.open_questions();
+    page.blank();
+    page.cautions(wording);
+    if (page.line_count() <= most_lines || wording == &Caution::brief) return page.text();
+  }
+  return {};
+}
+
+}  // namespace
 }  // namespace parts
 
 std::string text_answer(const AnsweredJob& job) {
+  if (job.assessment.headline == Headline::hold || !job.assessment.figures) return parts::page_of_hold(job);
   parts::AnswerPage page(job);
   page.heading();
-  if (job.assessment.headline == Headline::hold || !job.assessment.figures) {
-    page.open_questions();
-    page.cautions();
-    return page.text();
-  }
   page.tape();
   page.look_first();
   page.now_and_with_sheet();
   page.cut_and_fix();
-  page.cautions();
+  page.cautions(&Caution::brief);
   page.first_frost();
   page.guessed();
   return page.text();

@@ -33,18 +33,23 @@ std::string humidity_limit(const Spread& limit) {
                      limit.p90 >= any ? std::string("any") : text(limit.p90));
 }
 
+std::string times(double width) {
+  if (width == 0.5) return "half";
+  if (width == 2.0) return "double";
+  return fmt::format("{:g} times", width);
+}
+
 }  // namespace
 
 void AnswerPage::tape() {
   const bool leave = job_.assessment.headline == Headline::leave;
-  blank();
-  paragraph(fmt::format("TAPE{}{}: {}", leave ? " if it were fitted" : "",
+  paragraph(fmt::format("TAPE{}{}: {}", leave ? ", if it were fitted" : "",
                         figures().provisional ? " (provisional)" : "", tape_order(figures().vent)),
             "", "  ");
-  auto why = fmt::format("{} Share of plausible cases that agree: {}. {}", figures().vent_reason,
+  auto why = fmt::format("{} {} of plausible cases agree. {}", figures().vent_reason,
                          share_text(figures().agree_share), figures().flip);
   if (!leave)
-    why += fmt::format(" With one 200 mm length of tape lifted {} of plausible cases stay acceptable.",
+    why += fmt::format(" If 200 mm of tape lifts, {} stay acceptable.",
                        share_text(figures().lifted_tape_acceptable_share));
   paragraph(why + width_checks(), "  ", "  ");
   const auto& told = job_.assessment.after;
@@ -53,34 +58,42 @@ void AnswerPage::tape() {
 }
 
 std::string AnswerPage::width_checks() const {
+  const auto same = [&](const WidthCheck& check) {
+    return check.headline == job_.assessment.headline && check.option == figures().vent;
+  };
   const auto& checks = figures().width_checks;
   if (checks.empty()) return {};
-  const bool all_same = std::all_of(checks.begin(), checks.end(), [&](const WidthCheck& check) {
-    return check.headline == job_.assessment.headline && check.option == figures().vent;
-  });
-  if (all_same) return " With our guesses half and twice as wide: the same.";
+  if (std::all_of(checks.begin(), checks.end(), same)) return " The same at half and at double our guesses.";
   std::string all;
   for (const auto& check : checks)
-    all += fmt::format(" With our guesses {:g} times as wide: {}, {}, {} of plausible cases acceptable.",
-                       check.width, name_of(check.headline), name_of(check.option),
-                       share_text(check.acceptable_share));
+    all += fmt::format(" At {} our guesses: {}.", times(check.width),
+                       same(check) ? "the same"
+                                   : fmt::format("{}, {}, {} acceptable", name_of(check.headline),
+                                                 name_of(check.option), share_text(check.acceptable_share)));
   return all;
 }
 
 void AnswerPage::now_and_with_sheet() {
   const auto& side = figures().now_and_with;
-  blank();
   line(table_row("", "now", "with the sheet"));
   line(table_row("Glass, W/(m2 K)", side.glass_u_before_W_m2K, side.glass_u_after_W_m2K));
   line(table_row("Draught, m3/h", side.draught_before_m3_h, side.draught_after_m3_h,
                  side.draught_before_m3_h.p90 < 1.0 ? 2 : 1));
-  line(table_row("Room face, C *", side.room_face_before_C, side.room_face_after_C));
-  paragraph(fmt::format("* frost night, {} C outdoors. {}", figure(figures().frost_night_C, 1),
-                        figures().place_line),
-            "", "  ");
+  line(table_row("Face at frost, C", side.room_face_before_C, side.room_face_after_C));
+  mould();
   heat_saved();
   money();
-  humidity();
+  weather_and_humidity();
+}
+
+/// Humidity of the air at the room's face in the coldest month, where mould is to be feared.
+void AnswerPage::mould() {
+  constexpr double mould_humidity = 0.8;
+  const auto& before = figures().now_and_with.room_face_humidity_before;
+  const auto& after = figures().now_and_with.room_face_humidity_after;
+  if (before.p90 < mould_humidity && after.p90 < mould_humidity) return;
+  line(table_row("Mould from 80, %", ranged(before, 0, per_cent.per_base),
+                 ranged(after, 0, per_cent.per_base)));
 }
 
 void AnswerPage::heat_saved() {
@@ -95,26 +108,25 @@ void AnswerPage::heat_saved() {
 void AnswerPage::money() {
   if (!figures().money) return;
   const auto& money = *figures().money;
-  const auto unit = one_line(job_.currency, 12);
-  auto text = fmt::format("Money: {} {} a year.", ranged(money.saved_per_year, 0), unit);
-  if (money.payback_years) text += fmt::format(" Pays back in {} years.", ranged(*money.payback_years, 0));
-  if (money.never_pays_back_share > 0.0)
-    text +=
-        fmt::format(" Never pays back in {} of plausible cases.", share_text(money.never_pays_back_share));
+  auto text = fmt::format("Money: {} {} a year", ranged(money.saved_per_year, 0), one_line(job_.currency, 12));
+  if (money.payback_years) text += fmt::format(", paid back in {} years", ranged(*money.payback_years, 0));
   if (money.net_present_value)
-    text += fmt::format(" Worth {} {} over its life.", ranged(*money.net_present_value, 0), unit);
+    text += fmt::format(", worth {} over its life", ranged(*money.net_present_value, 0));
+  text += ".";
+  if (money.never_pays_back_share > 0.0)
+    text += fmt::format(" Never paid back in {} of cases.", share_text(money.never_pays_back_share));
   if (money.carbon_kg_per_year)
     text += fmt::format(" Carbon: {} kg a year less.", ranged(*money.carbon_kg_per_year, 0));
   paragraph(text, "", "  ");
 }
 
-void AnswerPage::humidity() {
+void AnswerPage::weather_and_humidity() {
   const auto& side = figures().now_and_with;
-  paragraph(
-      fmt::format("Coldest month, {} C: room humidity {} %; the gap is dry {}.",
-                  figure(figures().coldest_month_C, 1), ranged(side.room_humidity, 0, per_cent.per_base),
-                  humidity_limit(side.dry_up_to_room_humidity)),
-      "", "  ");
+  paragraph(fmt::format("Coldest month, {} C: room humidity {} %, gap dry {}. Frost night, {} C. {}.",
+                        figure(figures().coldest_month_C, 1), ranged(side.room_humidity, 0, per_cent.per_base),
+                        humidity_limit(side.dry_up_to_room_humidity), figure(figures().frost_night_C, 1),
+                        figures().place_line),
+            "", "  ");
 }
 
 }  // namespace dewgap::tools::parts

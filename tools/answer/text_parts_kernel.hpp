@@ -16,17 +16,17 @@ class AnswerPage : public SheetOfLines {
   void look_first();
   void now_and_with_sheet();
   void cut_and_fix();
-  void cautions();
+  void cautions(std::string Caution::* wording);
   void first_frost();
   void guessed();
 
  private:
   const Assessment::Figures& figures() const { return *job_.assessment.figures; }
   std::string width_checks() const;
+  void mould();
   void heat_saved();
   void money();
-  void humidity();
-  void fixings(const SheetPlan& plan);
+  void weather_and_humidity();
 
   const AnsweredJob& job_;
 };

@@ -79,11 +79,11 @@ std::string tape_order(VentOption option) {
   const double break_mm = millimetres.from_base(practice::vent_break_m);
   switch (option) {
     case VentOption::sealed:
-      return "unbroken, corners joined, no light through";
+      return "all round; corners joined, no daylight.";
     case VentOption::breaks_bottom:
-      return fmt::format("two breaks of {:.0f} mm, bottom left and bottom right", break_mm);
+      return fmt::format("all round but two {:.0f} mm breaks, bottom left and bottom right.", break_mm);
     case VentOption::breaks_bottom_and_top:
-      return fmt::format("four breaks of {:.0f} mm, left and right at bottom and top", break_mm);
+      return fmt::format("all round but four {:.0f} mm breaks, left and right at bottom and top.", break_mm);
   }
   return {};
 }

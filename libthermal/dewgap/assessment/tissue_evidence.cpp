@@ -110,10 +110,7 @@ TestPressure pressure_of_test(const Setting& setting, const UnknownValues& sampl
 
 EvidenceTerm tissue_term(const Setting& setting, const std::vector<UnknownValues>& samples, TissueWay way,
                          double height_over_middle_m, const std::string& where) {
-  EvidenceTerm term{
-      .use = {.observation = "tissue at the " + where, .answer = answer_of(way), .used = true, .why_not = {}},
-      .speaks_of = Unknown::neutral_level_offset,
-      .log_likelihood = {}};
+  auto term = evidence_of(Unknown::neutral_level_offset, "tissue at the " + where, answer_of(way));
   term.use.why_not = why_not_used(*setting.survey);
   term.use.used = term.use.why_not.empty();
   if (!term.use.used) {
