@@ -44,7 +44,7 @@ struct PermittedText {
   std::string operator()(const WordsRule& rule) const {
     return fmt::format("a list of up to {}, each {}", rule.most, listed(rule.words));
   }
-  std::string operator()(const TickRule&) const { return "\"yes\" or \"no\""; }
+  std::string operator()(const TickRule&) const { return R"("yes" or "no")"; }
   std::string operator()(const TextRule& rule) const {
     return rule.permitted.empty() ? fmt::format("text of up to {} bytes", rule.most_bytes)
                                   : std::string(rule.permitted);
