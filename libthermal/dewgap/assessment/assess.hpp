@@ -92,8 +92,9 @@ struct SideBySide {
   Spread saved_frame_kWh;
   Spread saved_air_kWh;
   Spread sun_lost_kWh;
-  Spread room_humidity;            ///< 0..1, coldest month
-  Spread dry_up_to_room_humidity;  ///< 0..1, coldest month, chosen option
+  Spread room_humidity;                         ///< 0..1, coldest month
+  Spread dry_up_to_room_humidity;               ///< 0..1, coldest month, chosen option
+  double verdict_turns_at_room_humidity = 0.0;  ///< 0..1: above it too few plausible cases stay dry for a FIT
 };
 
 struct MoneySpread {

@@ -150,6 +150,7 @@ SideBySide side_by_side(const Setting& setting, const WeightedRuns& runs, VentOp
     dry.push_back(dry_up_to(runs.figures[i], runs.samples[i][Unknown::room_temperature], option));
   }
   side.dry_up_to_room_humidity = numerics::weighted_spread(dry, runs.weights);
+  side.verdict_turns_at_room_humidity = numerics::weighted_quantile(dry, runs.weights, 1.0 - enough_share);
   add_heat_spreads(setting, runs, chosen, side);
   return side;
 }

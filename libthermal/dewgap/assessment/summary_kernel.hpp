@@ -9,6 +9,8 @@
 
 namespace dewgap {
 
+inline constexpr double enough_share = 0.70;  ///< plausible cases that must be acceptable: our convention
+
 /// Samples, what each gave, and how much each counts.
 struct WeightedRuns {
   std::vector<UnknownValues> samples;

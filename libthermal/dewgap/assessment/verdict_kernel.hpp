@@ -8,8 +8,7 @@
 
 namespace dewgap {
 
-// Our conventions: what counts as enough, and as a tie.
-inline constexpr double enough_share = 0.70;  ///< plausible cases that must be acceptable
+// Our convention: what counts as a tie.
 inline constexpr double tie_share = 0.05;  ///< options closer than this share the win; the simplest is taken
 
 /// Less room humidity: what it would take and what it would do.

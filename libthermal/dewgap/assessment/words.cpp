@@ -74,16 +74,15 @@ std::string vent_reason(const VentOutcome& chosen) {
 
 std::string flip_sentence(const Verdict& verdict, const SideBySide& side) {
   constexpr double beyond_rooms = 0.95;  // above it no room stays for long: walls and panes run
-  const auto percent = [](double share) { return whole(100.0 * share) + " %"; };
-  const auto& limit = side.dry_up_to_room_humidity;
-  if (verdict.headline == Headline::leave) {
-    return "A room below " + percent(limit.p50) + " in the coldest month would change this.";
-  }
-  if (limit.p10 >= beyond_rooms) {
+  const double turns = side.verdict_turns_at_room_humidity;
+  if (turns >= beyond_rooms) {
     return "No room humidity would change this.";
   }
-  const double turns = limit.p50 >= beyond_rooms ? limit.p10 : limit.p50;
-  return "A room above " + percent(turns) + " in the coldest month would change this.";
+  const std::string limit = whole(100.0 * turns) + " %";
+  if (verdict.headline == Headline::leave || !verdict.remedies.empty()) {
+    return "A room below " + limit + " in the coldest month would do as it is.";
+  }
+  return "A room above " + limit + " in the coldest month would change this.";
 }
 
 std::string_view name_of(Headline headline) {
