@@ -13,8 +13,14 @@
 namespace dewgap::tools {
 namespace {
 
-constexpr const char* about =
-    "Should a second pane be fitted inside this single-glazed window, how, and will the gap stay dry?";
+constexpr const char* about = R"(Next, for one window:
+  dewgap starter > window.toml    a job file: put in what you measured and saw
+  dewgap assess window.toml       the answer: fit or not, tape, saving, what to cut
+In money too:
+  dewgap starter --money > money.toml
+  dewgap assess window.toml --money money.toml
+
+Should a second pane be fitted inside this single-glazed window, how, and will the gap stay dry?)";
 
 int code(ExitCode exit_code) {
   return static_cast<int>(exit_code);
@@ -66,23 +72,11 @@ int end_of_parsing(const CLI::App& app, const CLI::ParseError& error,
   return code(ExitCode::bad_input);
 }
 
-int run_verb(const Verbs& verbs, const CLI::App& app, Streams streams) {
-  try {
-    verbs.run(app, streams);
-    return code(ExitCode::computed);
-  } catch (const Failure& failure) {
-    streams.err << failure.what();
-    return code(failure.code());
-  } catch (const std::exception& error) {
-    streams.err << "dewgap: could not be computed: " << harmless(error.what()) << "\n";
-    return code(ExitCode::not_computed);
-  }
-}
-
 }  // namespace
 
 int run(const std::vector<std::string>& arguments, Streams streams) {
   CLI::App app(about, "dewgap");
+  app.footer("Units, kinds of file and exit codes: dewgap assess --help.");
   app.set_version_flag("--version", std::string("dewgap ") + version);
   Verbs verbs;
   verbs.set_up(app);
@@ -91,7 +85,7 @@ int run(const std::vector<std::string>& arguments, Streams streams) {
   } catch (const CLI::ParseError& error) {
     return end_of_parsing(app, error, arguments, streams);
   }
-  return run_verb(verbs, app, streams);
+  return exit_code_of([&] { verbs.run(app, streams); }, streams.err);
 }
 
 }  // namespace dewgap::tools

@@ -1,6 +1,8 @@
 // How a verb ends when it cannot do its work.
 #pragma once
 
+#include <functional>
+#include <iosfwd>
 #include <stdexcept>
 #include <string>
 
@@ -17,5 +19,9 @@ class Failure : public std::runtime_error {
  private:
   ExitCode code_;
 };
+
+/// Does the work and returns its exit code. What stopped it goes to `err`; anything but a Failure is 'could
+/// not be computed'.
+int exit_code_of(const std::function<void()>& work, std::ostream& err);
 
 }  // namespace dewgap::tools

@@ -29,6 +29,18 @@ TEST(JsonAnswer, KeepsNumbersWhole) {
   EXPECT_EQ(answer.at("evidence").at(0).at("why_not"), "less than 10 K colder outside");
 }
 
+TEST(JsonAnswer, RecordsWhatTheFilesGiveAsTheyGiveIt) {
+  const auto answer = json::parse(tools::json_answer(hand_made_answer()));
+  const auto& survey = answer.at("survey");
+  EXPECT_EQ(survey.at(0).at("key"), "window.opening_widths_mm");
+  EXPECT_EQ(survey.at(0).at("value").dump(), "[903,900.5]");
+  EXPECT_EQ(survey.at(0).at("unit"), "mm");
+  EXPECT_FALSE(survey.at(0).contains("reading"));
+  EXPECT_EQ(survey.at(1).at("reading"), 2);
+  EXPECT_EQ(survey.at(2).at("basis"), "described");
+  EXPECT_EQ(answer.at("money").at("terms").at(0).at("value").get<double>(), 0.12);
+}
+
 TEST(JsonAnswer, AnOddNameComesBackAsItWas) {
   auto job = hand_made_answer();
   job.survey.name = "a \"quoted\" \x1B[31m \xD7\x97 \xE2\x80\xAE name";

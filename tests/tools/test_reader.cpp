@@ -45,11 +45,11 @@ TEST(Reader, FillsEveryPartOfTheSurvey) {
   EXPECT_DOUBLE_EQ(survey.sheet.tape_thickness_m.value(), 0.005);
   ASSERT_EQ(survey.joints.feelers.size(), 8u);
   EXPECT_EQ(survey.joints.feelers.at(5), Feeler::coin);
-  EXPECT_EQ(survey.tissue.meeting_rail, TissueWay::both_ways);
+  EXPECT_EQ(survey.tissue.meeting_rail, TissueWay::out);
   EXPECT_EQ(survey.tissue.extract_on, false);
-  EXPECT_EQ(survey.room.centre_mists, CentreMists::frosty_mornings);
+  EXPECT_EQ(survey.room.centre_mists, CentreMists::cool_days);
   ASSERT_EQ(survey.room.hygrometer.size(), 2u);
-  EXPECT_DOUBLE_EQ(survey.room.hygrometer.at(1).relative_humidity, 0.60);
+  EXPECT_DOUBLE_EQ(survey.room.hygrometer.at(1).relative_humidity, 0.61);
   EXPECT_DOUBLE_EQ(survey.room.hygrometer.at(0).outdoor_C, 5.0);
   EXPECT_EQ(survey.timber.bottom_rail, TimberFeel::firm);
   EXPECT_EQ(survey.building.outlook, Shelter::suburb);

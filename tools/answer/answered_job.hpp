@@ -2,8 +2,10 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "dewgap/assessment/assess.hpp"
+#include "tools/job/given_value.hpp"
 
 namespace dewgap::tools {
 
@@ -12,6 +14,8 @@ struct AnsweredJob {
   std::string currency;  ///< name for print; empty without a money file
   AssessOptions options;
   Assessment assessment;
+  std::vector<GivenValue> survey_given;  ///< what the job file says, for the record
+  std::vector<GivenValue> money_given;
 };
 
 }  // namespace dewgap::tools

@@ -38,6 +38,7 @@ Json heading(const AnsweredJob& job) {
           {"because", job.assessment.because},
           {"settle_first", gates_of(job)},
           {"cautions", cautions_of(job.assessment)},
+          {"survey", json_parts::given(job.survey_given)},
           {"run",
            {{"samples", job.options.samples},
             {"seed", job.options.seed},
@@ -54,7 +55,7 @@ void add_figures(Json& answer, const AnsweredJob& job) {
   answer["frost_night_outdoor_C"] = json_parts::finite(figures.frost_night_C);
   answer["vent"] = json_parts::vent(figures);
   answer["now_and_with_sheet"] = json_parts::now_and_with_sheet(figures.now_and_with);
-  if (figures.money) answer["money"] = json_parts::money(*figures.money, job.currency);
+  if (figures.money) answer["money"] = json_parts::money(job);
   if (figures.plan) answer["cut_and_fix"] = json_parts::cut_and_fix(*figures.plan);
   answer["look_first"] = figures.settle_first;
   answer["remedies"] = figures.remedies;

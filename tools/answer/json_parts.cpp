@@ -79,8 +79,10 @@ Json now_and_with_sheet(const SideBySide& side) {
       {"coldest_month_dry_up_to_room_humidity_pct", spread(side.dry_up_to_room_humidity, per_cent.per_base)}};
 }
 
-Json money(const MoneySpread& money, const std::string& currency) {
-  Json json{{"currency", currency},
+Json money(const AnsweredJob& job) {
+  const MoneySpread& money = *job.assessment.figures->money;
+  Json json{{"currency", job.currency},
+            {"terms", given(job.money_given)},
             {"saved_currency_per_year", spread(money.saved_per_year)},
             {"share_that_never_pays_back", finite(money.never_pays_back_share)}};
   if (money.payback_years) json["payback_years"] = spread(*money.payback_years);

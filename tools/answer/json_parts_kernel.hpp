@@ -15,7 +15,9 @@ Json spread(const Spread& spread, double factor = 1.0);
 
 Json vent(const Assessment::Figures& figures);
 Json now_and_with_sheet(const SideBySide& side);
-Json money(const MoneySpread& money, const std::string& currency);
+Json money(const AnsweredJob& job);
+/// A list of key, value as the file has it, unit and basis.
+Json given(const std::vector<GivenValue>& values);
 Json cut_and_fix(const SheetPlan& plan);
 Json evidence(const Assessment::Figures& figures);
 Json inputs(const Assessment::Figures& figures);

@@ -1,9 +1,40 @@
-// The record that lets a run be repeated: evidence, inputs with basis and source, influences, flags.
+// The record that lets a run be repeated: what the files give, evidence, inputs with basis and source,
+// influences, flags.
 #include "dewgap/assessment/priors.hpp"
 #include "tools/answer/json_parts_kernel.hpp"
 #include "tools/answer/words.hpp"
 
 namespace dewgap::tools::json_parts {
+
+namespace {
+
+Json scalar(const GivenScalar& value) {
+  if (const auto* number = std::get_if<double>(&value)) return finite(*number);
+  if (const auto* whole = std::get_if<std::int64_t>(&value)) return *whole;
+  return std::get<std::string>(value);
+}
+
+Json value_of(const GivenValue& given) {
+  if (const auto* one = std::get_if<GivenScalar>(&given.value)) return scalar(*one);
+  Json list = Json::array();
+  for (const auto& one : std::get<std::vector<GivenScalar>>(given.value)) list.push_back(scalar(one));
+  return list;
+}
+
+}  // namespace
+
+Json given(const std::vector<GivenValue>& values) {
+  Json list = Json::array();
+  for (const auto& value : values) {
+    Json one{{"key", value.key}};
+    if (value.reading) one["reading"] = *value.reading;
+    one["value"] = value_of(value);
+    one["unit"] = value.unit;
+    one["basis"] = json_word(value.basis);
+    list.push_back(one);
+  }
+  return list;
+}
 
 Json evidence(const Assessment::Figures& figures) {
   Json list = Json::array();

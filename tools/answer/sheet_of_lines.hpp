@@ -22,6 +22,11 @@ class SheetOfLines {
     for (auto& part : wrapped(text, page_columns, first, rest)) lines_.push_back(std::move(part));
   }
   void item(std::string_view text) { paragraph(text, "- ", "  "); }
+  /// A heading and its items; the first stands on the heading's line.
+  void list(std::string_view heading, const std::vector<std::string>& items) {
+    for (std::size_t i = 0; i < items.size(); ++i)
+      paragraph(items[i], i == 0 ? std::string(heading) + " - " : "- ", "  ");
+  }
   std::size_t line_count() const { return lines_.size(); }
   std::string text() const {
     std::string all;

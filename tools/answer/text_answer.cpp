@@ -32,22 +32,20 @@ void AnswerPage::open_questions() {
   paragraph("Put the answers under [settle_first] in the job; nothing is worked out before.");
 }
 
-void AnswerPage::cautions(std::string Caution::* wording) {
-  if (job_.assessment.cautions.empty()) return;
-  line("STOP AND THINK");
-  for (const auto& caution : job_.assessment.cautions) item(caution.*wording);
+void AnswerPage::cautions(std::string Caution::*wording) {
+  std::vector<std::string> all;
+  for (const auto& caution : job_.assessment.cautions) all.push_back(caution.*wording);
+  list("STOP", all);
 }
 
 void AnswerPage::look_first() {
-  if (figures().settle_first.empty()) return;
-  line("LOOK FIRST, a minute each; these decide most");
-  for (const auto& look : figures().settle_first) item(look);
+  list("LOOK FIRST", figures().settle_first);
 }
 
 void AnswerPage::first_frost() {
   paragraph(
-      "FIRST FROST, next morning: mist low on the old glass, gone by noon, is harmless. Drops that run or "
-      "wet timber: sheet off, dry, ask again.",
+      "FIRST FROST, next morning: mist on the old glass gone by noon is harmless; drops or wet timber: sheet "
+      "off, dry, ask again.",
       "", "  ");
 }
 
@@ -56,12 +54,13 @@ void AnswerPage::guessed() {
   constexpr std::size_t most_lines = 2;
   const auto& list = figures().guessed;
   std::vector<std::string> fitting;
+  const auto* start = same_at_other_widths() ? "GUESSED (same answer at half and double)" : "GUESSED";
   std::string named;
   for (std::size_t i = 0; i < list.size(); ++i) {
     named += (i == 0 ? "" : "; ") + list[i];
     const std::size_t more = list.size() - i - 1;
     const auto tail = more == 0 ? std::string() : fmt::format("; {} more in --json", more);
-    auto lines = wrapped(fmt::format("GUESSED: {}{}.", named, tail), page_columns, "", "  ");
+    auto lines = wrapped(fmt::format("{}: {}{}.", start, named, tail), page_columns, "", "  ");
     if (lines.size() > most_lines && i > 0) break;
     fitting = std::move(lines);
   }
@@ -96,7 +95,7 @@ std::string text_answer(const AnsweredJob& job) {
   page.now_and_with_sheet();
   page.cut_and_fix();
   page.cautions(&Caution::brief);
-  page.first_frost();
+  if (job.assessment.headline != Headline::leave) page.first_frost();
   page.guessed();
   return page.text();
 }

@@ -1,4 +1,4 @@
-// The answer for people on a terminal: at most 62 columns, the gates first.
+// The answer for people on a terminal: one screen of 62 columns, the gates first.
 #pragma once
 
 #include <string>
@@ -7,7 +7,9 @@
 
 namespace dewgap::tools {
 
-/// On HOLD: the questions to settle and the cautions; no saving, no size to cut, no figure for drilling.
+/// An ordinary job takes at most 44 lines, 40 on HOLD; many marks for fixings or steps to take first add
+/// some. On HOLD: the questions to settle and the cautions; no saving, no size to cut, no figure for
+/// drilling.
 std::string text_answer(const AnsweredJob& job);
 
 }  // namespace dewgap::tools

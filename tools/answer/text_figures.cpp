@@ -22,14 +22,14 @@ std::string table_row(std::string_view label, const Spread& now, const Spread& w
   return table_row(label, ranged(now, decimals), ranged(with_sheet, decimals));
 }
 
-/// "up to 55 % (48 % to 61 %)". Even saturated room air may leave a gap dry: then only the lower end says
+/// "up to 55 (48 to 61) %". Even saturated room air may leave a gap dry: then only the lower end says
 /// anything.
 std::string humidity_limit(const Spread& limit) {
   constexpr double any = 0.995;
-  const auto text = [](double share) { return figure(per_cent.from_base(share), 0) + " %"; };
+  const auto text = [](double share) { return figure(per_cent.from_base(share), 0); };
   if (limit.p10 >= any) return "whatever the room's";
-  if (limit.p50 >= any) return fmt::format("up to {} or more", text(limit.p10));
-  return fmt::format("up to {} ({} to {})", text(limit.p50), text(limit.p10),
+  if (limit.p50 >= any) return fmt::format("up to {} % or more", text(limit.p10));
+  return fmt::format("up to {} ({} to {}) %", text(limit.p50), text(limit.p10),
                      limit.p90 >= any ? std::string("any") : text(limit.p90));
 }
 
@@ -43,31 +43,38 @@ std::string times(double width) {
 
 void AnswerPage::tape() {
   const bool leave = job_.assessment.headline == Headline::leave;
-  paragraph(fmt::format("TAPE{}{}: {}", leave ? ", if it were fitted" : "",
+  paragraph(fmt::format("TAPE{}{}: {}", leave ? ", if fitted" : "",
                         figures().provisional ? " (provisional)" : "", tape_order(figures().vent)),
             "", "  ");
-  auto why = fmt::format("{} {} of plausible cases agree. {}", figures().vent_reason,
-                         share_text(figures().agree_share), figures().flip);
+  auto why =
+      fmt::format("{} {} of plausible cases agree", figures().vent_reason, share_text(figures().agree_share));
   if (!leave)
-    why += fmt::format(" If 200 mm of tape lifts, {} stay acceptable.",
-                       share_text(figures().lifted_tape_acceptable_share));
+    why += fmt::format(", {} if 200 mm of tape lifts", share_text(figures().lifted_tape_acceptable_share));
+  why += fmt::format(". {}", figures().flip);
   paragraph(why + width_checks(), "  ", "  ");
   const auto& told = job_.assessment.after;
   for (const auto& remedy : figures().remedies)
     if (std::find(told.begin(), told.end(), remedy) == told.end()) item(remedy);
 }
 
-std::string AnswerPage::width_checks() const {
-  const auto same = [&](const WidthCheck& check) {
-    return check.headline == job_.assessment.headline && check.option == figures().vent;
-  };
+bool AnswerPage::is_same(const WidthCheck& check) const {
+  return check.headline == job_.assessment.headline && check.option == figures().vent;
+}
+
+bool AnswerPage::same_at_other_widths() const {
   const auto& checks = figures().width_checks;
-  if (checks.empty()) return {};
-  if (std::all_of(checks.begin(), checks.end(), same)) return " The same at half and at double our guesses.";
+  return !checks.empty() &&
+         std::all_of(checks.begin(), checks.end(), [&](const WidthCheck& check) { return is_same(check); });
+}
+
+/// What another width of the guesses turns; that nothing turns is told with the guesses.
+std::string AnswerPage::width_checks() const {
+  if (same_at_other_widths()) return {};
   std::string all;
-  for (const auto& check : checks)
-    all += fmt::format(" At {} our guesses: {}.", times(check.width),
-                       same(check) ? "the same"
+  for (const auto& check : figures().width_checks)
+    all +=
+        fmt::format(" At {} our guesses: {}.", times(check.width),
+                    is_same(check) ? "the same"
                                    : fmt::format("{}, {}, {} acceptable", name_of(check.headline),
                                                  name_of(check.option), share_text(check.acceptable_share)));
   return all;
@@ -79,7 +86,8 @@ void AnswerPage::now_and_with_sheet() {
   line(table_row("Glass, W/(m2 K)", side.glass_u_before_W_m2K, side.glass_u_after_W_m2K));
   line(table_row("Draught, m3/h", side.draught_before_m3_h, side.draught_after_m3_h,
                  side.draught_before_m3_h.p90 < 1.0 ? 2 : 1));
-  line(table_row("Face at frost, C", side.room_face_before_C, side.room_face_after_C));
+  line(table_row(fmt::format("Face, frost {} C", figure(figures().frost_night_C, 0)), side.room_face_before_C,
+                 side.room_face_after_C));
   mould();
   heat_saved();
   money();
@@ -98,35 +106,40 @@ void AnswerPage::mould() {
 
 void AnswerPage::heat_saved() {
   const auto& side = figures().now_and_with;
-  paragraph(fmt::format("Heat saved: {} kWh a year; glass {}, frame {}, draught {}, less sun {}.",
-                        ranged(side.heat_saved_kWh, 0), figure(side.saved_glass_kWh.p50, 0),
-                        figure(side.saved_frame_kWh.p50, 0), figure(side.saved_air_kWh.p50, 0),
-                        figure(side.sun_lost_kWh.p50, 0)),
-            "", "  ");
+  auto text = fmt::format("Heat saved: {} kWh a year; glass {}, frame {}, draught {}, less sun {}.",
+                          ranged(side.heat_saved_kWh, 0), figure(side.saved_glass_kWh.p50, 0),
+                          figure(side.saved_frame_kWh.p50, 0), figure(side.saved_air_kWh.p50, 0),
+                          figure(side.sun_lost_kWh.p50, 0));
+  if (figures().money && figures().money->carbon_kg_per_year)
+    text += fmt::format(" Carbon: {} kg less.", ranged(*figures().money->carbon_kg_per_year, 0));
+  paragraph(text, "", "  ");
 }
 
 void AnswerPage::money() {
   if (!figures().money) return;
   const auto& money = *figures().money;
-  auto text = fmt::format("Money: {} {} a year", ranged(money.saved_per_year, 0), one_line(job_.currency, 12));
-  if (money.payback_years) text += fmt::format(", paid back in {} years", ranged(*money.payback_years, 0));
+  constexpr double worth_telling = 0.01;
+  const bool some_never = money.never_pays_back_share >= worth_telling;
+  const auto never = share_text(money.never_pays_back_share);
+  auto text =
+      fmt::format("Money: {} {} a year", ranged(money.saved_per_year, 0), one_line(job_.currency, 12));
+  if (money.payback_years)
+    text += fmt::format(", paid back in {} years{}", ranged(*money.payback_years, 0),
+                        some_never ? fmt::format(" (never in {})", never) : "");
+  else if (some_never)
+    text += fmt::format(", never paid back in {} of cases", never);
   if (money.net_present_value)
     text += fmt::format(", worth {} over its life", ranged(*money.net_present_value, 0));
-  text += ".";
-  if (money.never_pays_back_share > 0.0)
-    text += fmt::format(" Never paid back in {} of cases.", share_text(money.never_pays_back_share));
-  if (money.carbon_kg_per_year)
-    text += fmt::format(" Carbon: {} kg a year less.", ranged(*money.carbon_kg_per_year, 0));
-  paragraph(text, "", "  ");
+  paragraph(text + ".", "", "  ");
 }
 
 void AnswerPage::weather_and_humidity() {
   const auto& side = figures().now_and_with;
-  paragraph(fmt::format("Coldest month, {} C: room humidity {} %, gap dry {}. Frost night, {} C. {}.",
-                        figure(figures().coldest_month_C, 1), ranged(side.room_humidity, 0, per_cent.per_base),
-                        humidity_limit(side.dry_up_to_room_humidity), figure(figures().frost_night_C, 1),
-                        figures().place_line),
-            "", "  ");
+  paragraph(
+      fmt::format("Coldest month, {} C: room humidity {} %, gap dry {}. {}.",
+                  figure(figures().coldest_month_C, 1), ranged(side.room_humidity, 0, per_cent.per_base),
+                  humidity_limit(side.dry_up_to_room_humidity), figures().place_line),
+      "", "  ");
 }
 
 }  // namespace dewgap::tools::parts

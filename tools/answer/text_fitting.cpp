@@ -5,8 +5,10 @@
 #include <algorithm>
 #include <array>
 
+#include "dewgap/fitting/practice.hpp"
 #include "tools/answer/figures_text.hpp"
 #include "tools/answer/text_parts_kernel.hpp"
+#include "tools/job/units.hpp"
 
 namespace dewgap::tools::parts {
 namespace {
@@ -17,30 +19,40 @@ std::string cut(const SheetPlan& plan, SheetKind material) {
                      plan.width_mm, plan.height_mm, figure(plan.weight_kg, 1));
 }
 
-std::string marks(const SheetPlan& plan) {
-  return fmt::format("FIX, mm: {} {}, top and bottom at {} from the left, sides at {} from the bottom.",
-                     plan.fixing_count, plan.fixing == FixingKind::turn_clips ? "turn clips" : "screws",
-                     fmt::join(plan.width_marks_mm, ", "), fmt::join(plan.height_marks_mm, ", "));
+std::string drilling(const SheetPlan& plan) {
+  const bool shallow = plan.pilot_depth_mm < millimetres.from_base(practice::pilot_depth_m);
+  return fmt::format("pilot {} wide, {} deep{}", figure(plan.pilot_diameter_mm, 1),
+                     figure(plan.pilot_depth_mm, 0), shallow ? " (the timber ends there)" : "");
 }
 
-std::string drilling(const SheetPlan& plan) {
+/// How the fixings hold; a hole or slot that had to grow is among the overrides.
+std::string fixings(const SheetPlan& plan) {
   const auto offset = figure(plan.fixing_offset_mm, 0);
-  const auto pilot = fmt::format("pilot {} wide, {} deep", figure(plan.pilot_diameter_mm, 0),
-                                 figure(plan.pilot_depth_mm, 0));
   if (plan.fixing == FixingKind::turn_clips)
-    return fmt::format("Screws {} outside the sheet's edge; {}.", offset, pilot);
-  return fmt::format("{} {} wide, {} inside the edge; {}. Tight screw only on the bottom edge, {} from the left.",
-                     plan.slots_needed ? "Slots" : "Holes", figure(plan.hole_diameter_mm, 1), offset, pilot,
+    return fmt::format("{} turn clips, screws {} outside the sheet's edge", plan.fixing_count, offset);
+  const bool grown = plan.hole_diameter_mm > millimetres.from_base(practice::hole_diameter_m);
+  return fmt::format("{} screws {} inside the sheet's edge{}, only the one at {} on the bottom edge tight",
+                     plan.fixing_count, offset,
+                     grown || plan.slots_needed
+                         ? std::string()
+                         : fmt::format(", holes {} wide", figure(plan.hole_diameter_mm, 1)),
                      plan.fixed_mark_mm);
+}
+
+std::string marks(const SheetPlan& plan) {
+  return fmt::format("top and bottom at {} from left, sides at {} from bottom",
+                     fmt::join(plan.width_marks_mm, ", "), fmt::join(plan.height_marks_mm, ", "));
 }
 
 /// Where the physics overrode common practice: the reasons less those that tell where a size comes from or
 /// what stands above.
 std::string overrides(const SheetPlan& plan) {
-  constexpr std::array<std::string_view, 3> told{"Width: ", "Height: ", "Tight screw only "};
+  constexpr std::array<std::string_view, 4> told{"Width: ", "Height: ", "Tight screw only ",
+                                                 "Pilot holes no deeper "};
   std::string all;
   for (const auto& reason : plan.reasons)
-    if (std::none_of(told.begin(), told.end(), [&](std::string_view start) { return reason.starts_with(start); }))
+    if (std::none_of(told.begin(), told.end(),
+                     [&](std::string_view start) { return reason.starts_with(start); }))
       all += " " + reason;
   return all;
 }
@@ -52,12 +64,11 @@ void AnswerPage::cut_and_fix() {
   const SheetPlan& plan = *figures().plan;
   paragraph(cut(plan, job_.survey.sheet.material), "", "  ");
   const auto tape = fmt::format("Tape {} m.{}", figure(plan.tape_length_m, 2), overrides(plan));
-  if (plan.fixing == FixingKind::tape_only) {
+  if (plan.fixing == FixingKind::tape_only)
     paragraph("FIX: " + tape, "", "  ");
-    return;
-  }
-  paragraph(marks(plan), "", "  ");
-  paragraph(drilling(plan) + " " + tape, "  ", "  ");
+  else
+    paragraph(fmt::format("FIX, mm: {}; {}; {}. {}", fixings(plan), marks(plan), drilling(plan), tape), "",
+              "  ");
 }
 
 }  // namespace dewgap::tools::parts

@@ -16,12 +16,14 @@ class AnswerPage : public SheetOfLines {
   void look_first();
   void now_and_with_sheet();
   void cut_and_fix();
-  void cautions(std::string Caution::* wording);
+  void cautions(std::string Caution::*wording);
   void first_frost();
   void guessed();
 
  private:
   const Assessment::Figures& figures() const { return *job_.assessment.figures; }
+  bool is_same(const WidthCheck& check) const;
+  bool same_at_other_widths() const;
   std::string width_checks() const;
   void mould();
   void heat_saved();

@@ -50,7 +50,7 @@ class Reading {
     std::stable_sort(problems_.begin(), problems_.end(), [](const FileProblem& a, const FileProblem& b) {
       return std::pair(a.mark.line, a.mark.column) < std::pair(b.mark.line, b.mark.column);
     });
-    return {std::move(answers_), std::move(problems_)};
+    return {std::move(answers_), std::move(record_), std::move(problems_)};
   }
 
   void report(TextMark mark, std::string what) { problems_.push_back({mark, std::move(what)}); }
@@ -98,12 +98,15 @@ class Reading {
                         value_text(entry.node), kind_text(entry.node), section.name));
       return;
     }
+    reading_ = 0;
     for (const auto& node : *list) {
       section.begin_repeat(answers_);
       forget(section.name);
+      reading_ = reading_.value() + 1;
       read_keys(section, std::get<TomlNode::Table>(node.value));
       require_fields(section, node.mark);
     }
+    reading_.reset();
   }
 
   void read_field(const Field& field, const TomlEntry& entry) {
@@ -112,6 +115,13 @@ class Reading {
       spoil(field.section, entry.node.mark,
             fmt::format("{}: {} (permitted: {}{})", field.path(), *complaint, permitted_text(field.rule),
                         field.need == Need::optional ? ", or \"not known\"" : ""));
+    else if (!is_not_known(entry.node))
+      record(given_value(field, entry.node));
+  }
+
+  void record(GivenValue given) {
+    given.reading = reading_;
+    record_.push_back(std::move(given));
   }
 
   void require_fields(const Section& section, TextMark mark) {
@@ -182,6 +192,8 @@ class Reading {
   FileAnswers answers_;
   std::vector<FileProblem> problems_;
   GivenKeys given_;
+  std::vector<GivenValue> record_;
+  std::optional<int> reading_;  ///< inside a section that may occur several times
   std::set<std::string> spoilt_;
   std::set<std::string_view> not_sections_;
   std::map<std::string, TextMark> section_marks_;
@@ -201,7 +213,7 @@ void require_rates(Reading& reading) {
 
 ReadFile read_job(std::string_view text) {
   const TomlText toml = read_toml(text);
-  if (toml.fault) return {{}, {{toml.fault->mark, toml.fault->what}}};
+  if (toml.fault) return {{}, {}, {{toml.fault->mark, toml.fault->what}}};
   Reading reading(job_table());
   reading.read_root(toml.root);
   for (auto& problem : survey_problems(reading.answers().survey, reading.given(), reading.spoilt_sections()))
@@ -211,7 +223,7 @@ ReadFile read_job(std::string_view text) {
 
 ReadFile read_money(std::string_view text) {
   const TomlText toml = read_toml(text);
-  if (toml.fault) return {{}, {{toml.fault->mark, toml.fault->what}}};
+  if (toml.fault) return {{}, {}, {{toml.fault->mark, toml.fault->what}}};
   Reading reading(money_table());
   reading.read_root(toml.root);
   require_rates(reading);

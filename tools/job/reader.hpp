@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "tools/job/field.hpp"
+#include "tools/job/given_value.hpp"
 #include "tools/job/toml_tree.hpp"
 
 namespace dewgap::tools {
@@ -16,9 +17,11 @@ struct FileProblem {
   std::string what;
 };
 
-/// `survey` (or `money`) holds an answer only when `problems` is empty.
+/// `survey` (or `money`) holds an answer only when `problems` is empty. `given` has every value of the file
+/// but those "not known", in its order.
 struct ReadFile {
   FileAnswers answers;
+  std::vector<GivenValue> given;
   std::vector<FileProblem> problems;
 };
 

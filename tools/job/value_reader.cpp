@@ -139,11 +139,79 @@ class Taking {
   FileAnswers& answers_;
 };
 
+/// The word as the field table spells it.
+std::string spelled(const TomlNode& node, const std::vector<std::string_view>& words) {
+  return std::string(words.at(place_of(node, words).value()));
+}
+
+GivenScalar number_as_typed(const TomlNode& node) {
+  if (const auto* whole = std::get_if<std::int64_t>(&node.value)) return *whole;
+  return number_in(node).value();
+}
+
+template <class One>
+std::vector<GivenScalar> each_of(const TomlNode& node, One one) {
+  std::vector<GivenScalar> all;
+  for (const auto& inner : std::get<TomlNode::List>(node.value)) all.push_back(one(inner));
+  return all;
+}
+
+/// Value, unit and basis by the kind of field, for a node that Taking has accepted.
+class Recording {
+ public:
+  explicit Recording(const TomlNode& node) : node_(node) {}
+
+  GivenValue operator()(const NumberRule& rule) const { return measured(number_as_typed(node_), rule.unit); }
+  GivenValue operator()(const WholeNumberRule&) const { return measured(number_as_typed(node_), plain); }
+  GivenValue operator()(const NumbersRule& rule) const {
+    GivenValue given = measured({}, rule.unit);
+    given.value = each_of(node_, number_as_typed);
+    return given;
+  }
+  GivenValue operator()(const WordRule& rule) const { return described(spelled(node_, rule.words)); }
+  GivenValue operator()(const WordsRule& rule) const {
+    GivenValue given;
+    given.value =
+        each_of(node_, [&](const TomlNode& word) { return GivenScalar(spelled(word, rule.words)); });
+    return given;
+  }
+  GivenValue operator()(const TickRule&) const {
+    const auto* value = std::get_if<bool>(&node_.value);
+    if (value != nullptr) return described(*value ? "yes" : "no");
+    return described(spelled(node_, {"no", "yes"}));
+  }
+  GivenValue operator()(const TextRule&) const { return described(std::get<std::string>(node_.value)); }
+  GivenValue operator()(const CompassRule&) const {
+    const auto* word = std::get_if<std::string>(&node_.value);
+    return word != nullptr ? described(*word) : measured(number_as_typed(node_), degrees);
+  }
+
+ private:
+  static GivenValue measured(GivenScalar value, Unit unit) {
+    return {{}, {}, std::move(value), unit.symbol, Basis::measured};
+  }
+  static GivenValue described(std::string words) {
+    return {{}, {}, GivenScalar(std::move(words)), {}, Basis::described};
+  }
+
+  const TomlNode& node_;
+};
+
 }  // namespace
 
-Complaint take_value(const Field& field, const TomlNode& node, FileAnswers& answers) {
+bool is_not_known(const TomlNode& node) {
   const auto* text = std::get_if<std::string>(&node.value);
-  if (text != nullptr && same_word(*text, not_known)) {
+  return text != nullptr && same_word(*text, not_known);
+}
+
+GivenValue given_value(const Field& field, const TomlNode& node) {
+  GivenValue given = std::visit(Recording(node), field.rule);
+  given.key = field.path();
+  return given;
+}
+
+Complaint take_value(const Field& field, const TomlNode& node, FileAnswers& answers) {
+  if (is_not_known(node)) {
     if (field.need == Need::required)
       return "\"not known\" is no answer here: nothing can be worked out without it";
     return std::nullopt;

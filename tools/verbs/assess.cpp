@@ -15,6 +15,17 @@
 namespace dewgap::tools {
 namespace {
 
+constexpr const char* assess_footer =
+    R"(Files: job and money file are TOML in UTF-8, 1 MB at most. dewgap starter [--money] prints one to
+  fill in, and with --table every key. The answer is text of 62 columns, or with --json one document.
+Units: every key of a file and of the JSON names its unit. In the text: mm for sizes, C for
+  temperatures, m3/h for air, W/(m2 K) for U-values, kWh a year for heat, % for humidity and shares,
+  your own currency for money. 4.9 (4.6 to 5.2) is the middle and the 10th to 90th percentile of the
+  plausible cases.
+Exit codes: 0 answered, HOLD included; 1 could not be computed; 2 bad input or usage; 3 a file cannot
+  be read or written. Anything but 0: no answer at all, and the reason on stderr.
+The same files, samples and seed give the same answer.)";
+
 constexpr std::uint64_t least_samples = 16;
 constexpr std::uint64_t most_samples = 1'000'000;
 
@@ -50,23 +61,30 @@ void check_paths(const AssessVerb& verb) {
     bad_usage("--output would overwrite a file that is read");
 }
 
-FileAnswers accepted(ReadFile read, const std::string& path) {
+ReadFile accepted(ReadFile read, const std::string& path) {
   if (!read.problems.empty())
     throw Failure(ExitCode::bad_input, problem_lines(file_title(path), read.problems));
-  return std::move(read.answers);
+  return read;
+}
+
+AnsweredJob read_files(const AssessVerb& verb, Streams streams) {
+  AnsweredJob job;
+  job.options = options_of(verb);
+  auto read = accepted(read_job(read_whole(verb.job_path, streams)), verb.job_path);
+  job.survey = std::move(read.answers.survey);
+  job.survey_given = std::move(read.given);
+  if (verb.money_path.empty()) return job;
+  auto money = accepted(read_money(read_whole(verb.money_path, streams)), verb.money_path);
+  job.survey.money = money.answers.money;
+  job.currency = money.answers.currency;
+  job.money_given = std::move(money.given);
+  return job;
 }
 
 AnsweredJob read_and_assess(const AssessVerb& verb, Streams streams) {
-  AnsweredJob job;
-  job.options = options_of(verb);
-  job.survey = accepted(read_job(read_whole(verb.job_path, streams)), verb.job_path).survey;
-  if (!verb.money_path.empty()) {
-    auto money = accepted(read_money(read_whole(verb.money_path, streams)), verb.money_path);
-    job.survey.money = money.money;
-    job.currency = money.currency;
-  }
+  AnsweredJob job = read_files(verb, streams);
   try {
-    job.assessment = assess(job.survey, job.options);
+    job.assessment = verb.compute(job.survey, job.options);
   } catch (const InvalidInput& error) {
     throw Failure(ExitCode::bad_input,
                   fmt::format("{}:1:1: {}\n", harmless(file_title(verb.job_path)), harmless(error.what())));
@@ -78,18 +96,20 @@ AnsweredJob read_and_assess(const AssessVerb& verb, Streams streams) {
 
 void AssessVerb::set_up(CLI::App& verb) {
   // The job is not marked as required here: a missing one would hide an option that is not known.
-  verb.add_option("JOB", job_path, "job file (TOML), or - for stdin")->type_name("FILE");
+  verb.add_option("JOB", job_path, "job file, or - for stdin; dewgap starter prints one")->type_name("FILE");
   verb.add_option("--money", money_path,
-                  "your own prices and rates (TOML); without it the answer stops at kWh")
+                  "money file, or -: your own prices; without it the answer stops at kWh")
       ->type_name("FILE");
   verb.add_flag("--json", json, "answer for programs; its form: dewgap schema");
   verb.add_option("--samples", samples,
                   fmt::format("plausible cases to compute, {} to {}; as a rule {}", least_samples,
                               most_samples, AssessOptions{}.samples))
       ->type_name("N");
-  verb.add_option("--seed", seed, fmt::format("of the samples; as a rule {}", AssessOptions{}.seed))
+  verb.add_option("--seed", seed,
+                  fmt::format("of the samples, a whole number; as a rule {}", AssessOptions{}.seed))
       ->type_name("N");
   verb.add_option("--output", output_path, "file for the answer; as a rule - for stdout")->type_name("FILE");
+  verb.footer(assess_footer);
 }
 
 void AssessVerb::run(Streams streams) const {

@@ -1,9 +1,10 @@
 // The verbs of dewgap. Each sets up its options on the command line and runs with them.
 #pragma once
 
-#include <optional>
+#include <functional>
 #include <string>
 
+#include "dewgap/assessment/assess.hpp"
 #include "tools/streams.hpp"
 
 namespace CLI {
@@ -20,6 +21,8 @@ struct AssessVerb {
   std::string samples;  ///< as typed; empty: the library's own
   std::string seed;
   bool json = false;
+  /// The library's; a test of failure puts another in its place.
+  std::function<Assessment(const Survey&, const AssessOptions&)> compute = assess;
 
   void set_up(CLI::App& verb);
   void run(Streams streams) const;
