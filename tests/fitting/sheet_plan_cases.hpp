@@ -25,8 +25,9 @@ inline SheetPlanInput narrow_faced_opening_of(double width_m, double height_m) {
 }
 
 inline bool gives_reason(const SheetPlan& plan, std::string_view part) {
-  return std::any_of(plan.reasons.begin(), plan.reasons.end(),
-                     [part](const std::string& reason) { return reason.find(part) != std::string::npos; });
+  const auto holds = [part](const std::string& text) { return text.find(part) != std::string::npos; };
+  return std::any_of(plan.reasons.begin(), plan.reasons.end(), holds) ||
+         std::any_of(plan.notes.begin(), plan.notes.end(), holds);
 }
 
 }  // namespace dewgap::test

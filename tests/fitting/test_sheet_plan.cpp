@@ -77,8 +77,10 @@ TEST(SheetPlan, ReasonsAreShortSentences) {
           input.largest_width_m = side_m + 0.030;
           input.opening.diagonals_m = {side_m * 1.4242, side_m * 1.4042};
           const auto plan = plan_sheet(input);
-          EXPECT_GE(plan.reasons.size(), 3u);
-          for (const auto& reason : plan.reasons) {
+          auto sentences = plan.reasons;
+          sentences.insert(sentences.end(), plan.notes.begin(), plan.notes.end());
+          EXPECT_GE(sentences.size(), 3u);
+          for (const auto& reason : sentences) {
             EXPECT_LE(reason.size(), 100u) << reason;
             EXPECT_EQ(reason.back(), '.') << reason;
           }

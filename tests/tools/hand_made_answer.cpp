@@ -23,10 +23,11 @@ SheetPlan hand_made_plan() {
   plan.pilot_depth_mm = 30.0;
   plan.screw_length_mm = 39.0;
   plan.tape_length_m = 4.92;
-  plan.reasons = {"Width: largest of three, 903 mm, plus 20 mm a side.",
-                  "Farthest hole moves 2.6 mm, a 5 mm hole allows 0.8: drill 7.5 mm, with washers.",
-                  "Tight screw only at 471 mm on the bottom edge; leave the others free to slide.",
-                  "Pilot holes no deeper than 30 mm: the timber ends there."};
+  plan.notes = {"Width: largest of three, 903 mm, plus 20 mm a side.",
+                "Height: largest of three, 1503 mm, plus 20 mm a side.",
+                "Tight screw only at 471 mm on the bottom edge; leave the others free to slide.",
+                "Pilot holes no deeper than 30 mm: the timber ends there."};
+  plan.reasons = {"Farthest hole moves 2.6 mm, a 5 mm hole allows 0.8: drill 7.5 mm, with washers."};
   return plan;
 }
 

@@ -44,7 +44,7 @@ TEST(TextAnswer, EveryPartStandsInItsPlace) {
                            "LOOK FIRST - A hygrometer",
                            "now",
                            "4.9 (4.6 to 5.2)",
-                           "Face, frost -2 C",
+                           "Face, night -2 C",
                            "97 (92 to 109)        74 (70 to 79)",
                            "133 (81 to 202) kWh a year",
                            "15 (9 to 23) EUR a year",

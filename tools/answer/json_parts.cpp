@@ -103,7 +103,8 @@ Json cut_and_fix(const SheetPlan& plan) {
             {"fixing_count", plan.fixing_count},
             {"marks_along_width_mm", plan.width_marks_mm},
             {"marks_along_height_mm", plan.height_marks_mm},
-            {"reasons", plan.reasons}};
+            {"reasons", plan.reasons},
+            {"notes", plan.notes}};
   if (plan.fixing == FixingKind::tape_only) return json;
   json["screw_from_sheet_edge_mm"] = finite(plan.fixing_offset_mm);
   json["pilot_diameter_mm"] = finite(plan.pilot_diameter_mm);

@@ -86,7 +86,7 @@ void AnswerPage::now_and_with_sheet() {
   line(table_row("Glass, W/(m2 K)", side.glass_u_before_W_m2K, side.glass_u_after_W_m2K));
   line(table_row("Draught, m3/h", side.draught_before_m3_h, side.draught_after_m3_h,
                  side.draught_before_m3_h.p90 < 1.0 ? 2 : 1));
-  line(table_row(fmt::format("Face, frost {} C", figure(figures().frost_night_C, 0)), side.room_face_before_C,
+  line(table_row(fmt::format("Face, night {} C", figure(figures().frost_night_C, 0)), side.room_face_before_C,
                  side.room_face_after_C));
   mould();
   heat_saved();

@@ -44,16 +44,10 @@ std::string marks(const SheetPlan& plan) {
                      fmt::join(plan.width_marks_mm, ", "), fmt::join(plan.height_marks_mm, ", "));
 }
 
-/// Where the physics overrode common practice: the reasons less those that tell where a size comes from or
-/// what stands above.
+/// Where the physics overrode common practice.
 std::string overrides(const SheetPlan& plan) {
-  constexpr std::array<std::string_view, 4> told{"Width: ", "Height: ", "Tight screw only ",
-                                                 "Pilot holes no deeper "};
   std::string all;
-  for (const auto& reason : plan.reasons)
-    if (std::none_of(told.begin(), told.end(),
-                     [&](std::string_view start) { return reason.starts_with(start); }))
-      all += " " + reason;
+  for (const auto& reason : plan.reasons) all += " " + reason;
   return all;
 }
 

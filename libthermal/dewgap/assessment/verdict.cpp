@@ -11,9 +11,9 @@ constexpr double realistic_extra_airflow_m3_h = 60.0;
 constexpr std::array<double, 2> remedy_scales{0.7, 0.5};
 
 std::string remedy_sentence(const HumidityRemedy& remedy) {
-  return "Air the room by about " + whole(remedy.extra_airflow_m3_h) +
-         " m3/h more (a small fan left running, or trickle vents): then " +
-         share_of_cases(remedy.acceptable_share) + " stay acceptable.";
+  return "Air the room by " + whole(remedy.extra_airflow_m3_h) +
+         " m3/h more (small fan or trickle vents): " + share_of_cases(remedy.acceptable_share) +
+         " stay acceptable.";
 }
 
 bool is_realistic(const HumidityRemedy& remedy) {

@@ -69,8 +69,8 @@ Fixings with_screws(Fixings fixings, const SheetPlanInput& input, int width_mm, 
     fixings.reasons.push_back(moves + ", a 5 mm hole allows 0.8: drill " +
                               tenth_mm_text(fixings.hole_diameter_m) + ", with washers.");
   }
-  fixings.reasons.push_back("Tight screw only at " + std::to_string(fixings.fixed_mark_mm) +
-                            " mm on the bottom edge; leave the others free to slide.");
+  fixings.notes.push_back("Tight screw only at " + std::to_string(fixings.fixed_mark_mm) +
+                          " mm on the bottom edge; leave the others free to slide.");
   return fixings;
 }
 
@@ -102,8 +102,8 @@ Fixings with_pilot(Fixings fixings, const SheetPlanInput& input) {
   }
   if (*input.screw_depth_m < practice::pilot_depth_m) {
     fixings.pilot_depth_m = *input.screw_depth_m;
-    fixings.reasons.push_back("Pilot holes no deeper than " + whole_mm_text(fixings.pilot_depth_m) +
-                              ": the timber ends there.");
+    fixings.notes.push_back("Pilot holes no deeper than " + whole_mm_text(fixings.pilot_depth_m) +
+                            ": the timber ends there.");
   }
   if (*input.screw_depth_m < practice::shallowest_screw_m) {
     fixings.reasons.push_back("Under 15 mm of timber won't hold a screw: fix a batten first.");

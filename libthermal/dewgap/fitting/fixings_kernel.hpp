@@ -19,6 +19,7 @@ struct Fixings {
   double pilot_diameter_m = 0.0;
   double pilot_depth_m = 0.0;
   std::vector<std::string> reasons;
+  std::vector<std::string> notes;
 };
 
 /// Fixings of a sheet of the given size; none for a film.

@@ -57,6 +57,7 @@ SheetPlan with_fixings(SheetPlan plan, const fitting::Fixings& fixings) {
   plan.pilot_diameter_mm = fixings.pilot_diameter_m * 1e3;
   plan.pilot_depth_mm = fixings.pilot_depth_m * 1e3;
   std::copy(fixings.reasons.begin(), fixings.reasons.end(), std::back_inserter(plan.reasons));
+  std::copy(fixings.notes.begin(), fixings.notes.end(), std::back_inserter(plan.notes));
   return plan;
 }
 
@@ -78,7 +79,7 @@ SheetPlan plan_sheet(const SheetPlanInput& input) {
   plan.movement_mm = thermal_movement_m(input.sheet, longer_m, input.temperature_range_K) * 1e3;
   plan.tape_length_m = tape_length_m(width_m, height_m, input.tape_width_m);
   plan.out_of_square_mm = size.out_of_square_m * 1e3;
-  plan.reasons = size.reasons;
+  plan.notes = size.notes;
   if (!input.sheet_thickness_m && input.sheet != SheetKind::pet_film && longer_m > practice::long_side_m) {
     plan.reasons.push_back("A side is over 2 m: 5 mm sheet.");
   }

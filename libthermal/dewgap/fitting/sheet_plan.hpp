@@ -60,8 +60,9 @@ struct SheetPlan {
   double screw_length_mm = 0.0;      ///< screws only: through sheet and tape to the pilot's end, at most
   double tape_length_m = 0.0;        ///< once round, corners joined, no waste
   double out_of_square_mm = 0.0;     ///< shift of the head over the sill; 0 without diagonals
-  std::vector<std::string> reasons;  ///< which measurement gave the size, where physics overrode common
-                                     ///< practice, and other notes: one sentence each, at most 100 characters
+  std::vector<std::string> reasons;  ///< where physics overrode common practice, one sentence each
+  std::vector<std::string>
+      notes;  ///< which measurement gave the size, which screw is tight, what limits a depth
 };
 
 /// Sets out a sheet, in whole millimetres, from common practice (practice.hpp) with movement and timber

@@ -67,8 +67,8 @@ SideCut overlapping_cut(const Side& side, const SheetPlanInput& input) {
   const double wanted_m = opening_m + 2.0 * overlap_m;
   const std::string label(side.label);
   SideCut free{nearest_mm(wanted_m), overlap_m,
-                     label + ": largest of three, " + whole_mm_text(opening_m) + ", plus " +
-                         whole_mm_text(overlap_m) + " a side."};
+               label + ": largest of three, " + whole_mm_text(opening_m) + ", plus " +
+                   whole_mm_text(overlap_m) + " a side."};
   if (!side.recess_m) {
     return free;
   }
@@ -137,7 +137,7 @@ CutSize cut_size(const SheetPlanInput& input) {
       across.cut_mm, up.cut_mm, std::min(across.overlap_m, up.overlap_m), skew_m, {across.reason, up.reason}};
   if (overlapping) {
     for (auto& note : overlap_notes(input, size.least_overlap_m, skew_m)) {
-      size.reasons.push_back(std::move(note));
+      size.notes.push_back(std::move(note));
     }
   }
   return size;

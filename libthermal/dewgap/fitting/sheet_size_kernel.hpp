@@ -13,7 +13,7 @@ struct CutSize {
   int height_mm = 0;
   double least_overlap_m = 0.0;  ///< of the two directions, after limits; overlapping sheets only
   double out_of_square_m = 0.0;
-  std::vector<std::string> reasons;
+  std::vector<std::string> notes;
 };
 
 /// Throws InvalidInput for the opening, its diagonals and its recess; the other fields are checked by
