@@ -41,6 +41,7 @@ TEST(TextAnswer, EveryPartStandsInItsPlace) {
                            "settled by the householder",
                            "TAPE (provisional): all round",
                            "82 % of plausible cases agree, 64 % if 200 mm of tape lifts",
+                           "Most hangs on ",
                            "LOOK FIRST - A hygrometer",
                            "now",
                            "4.9 (4.6 to 5.2)",

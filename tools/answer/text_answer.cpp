@@ -39,6 +39,8 @@ void AnswerPage::cautions(std::string Caution::*wording) {
 }
 
 void AnswerPage::look_first() {
+  if (!figures().influences.empty())
+    line(fmt::format("Most hangs on {}.", figures().influences.front().label));
   list("LOOK FIRST", figures().settle_first);
 }
 
