@@ -157,9 +157,9 @@ std::vector<GivenScalar> each_of(const TomlNode& node, One one) {
 }
 
 /// Value, unit and basis by the kind of field, for a node that Taking has accepted.
-class Recording {
+class AsGiven {
  public:
-  explicit Recording(const TomlNode& node) : node_(node) {}
+  explicit AsGiven(const TomlNode& node) : node_(node) {}
 
   GivenValue operator()(const NumberRule& rule) const { return measured(number_as_typed(node_), rule.unit); }
   GivenValue operator()(const WholeNumberRule&) const { return measured(number_as_typed(node_), plain); }
@@ -205,7 +205,7 @@ bool is_not_known(const TomlNode& node) {
 }
 
 GivenValue given_value(const Field& field, const TomlNode& node) {
-  GivenValue given = std::visit(Recording(node), field.rule);
+  GivenValue given = std::visit(AsGiven(node), field.rule);
   given.key = field.path();
   return given;
 }
