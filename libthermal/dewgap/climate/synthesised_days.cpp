@@ -1,0 +1,97 @@
+// The order and spread of the days, and what is constant through them: wind.
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include "dewgap/climate/places_kernel.hpp"
+#include "dewgap/climate/synthesised_year_kernel.hpp"
+#include "dewgap/errors.hpp"
+#include "dewgap/numerics/sampling.hpp"
+
+namespace dewgap::climate {
+namespace {
+
+constexpr double wind_lag_one = 0.25;  // our convention
+constexpr double weibull_shape = 2.0;
+
+/// SplitMix64 of Steele, Lea and Flood (OOPSLA 2014).
+class SplitMix64 {
+ public:
+  explicit SplitMix64(std::uint64_t seed) : state_(seed) {}
+  std::uint64_t next() {
+    state_ += 0x9e3779b97f4a7c15u;
+    std::uint64_t z = state_;
+    z = (z ^ (z >> 30)) * 0xbf58476d1ce4e5b9u;
+    z = (z ^ (z >> 27)) * 0x94d049bb133111ebu;
+    return z ^ (z >> 31);
+  }
+  double inside_unit_interval() { return (static_cast<double>(next() >> 12) + 0.5) * 0x1p-52; }
+
+ private:
+  std::uint64_t state_;
+};
+
+// z[d] = r z[d-1] + sqrt(1 - r^2) e[d], round and round through the same year until it closes on itself.
+std::vector<double> autoregressive_days(std::uint64_t seed, DaySeries series, double lag_one) {
+  SplitMix64 random(SplitMix64(seed).next() + static_cast<std::uint64_t>(series));
+  std::vector<double> days(hours_of_common_year / hours_per_day);
+  for (double& day : days) {
+    day = std::sqrt(1.0 - lag_one * lag_one) * numerics::normal_quantile(random.inside_unit_interval());
+  }
+  // The day before the first, from the whole year's innovations: r^365 is nothing for any r here.
+  double before = 0.0;
+  for (const double innovation : days) {
+    before = lag_one * before + innovation;
+  }
+  for (double& day : days) {
+    before = lag_one * before + day;
+    day = before;
+  }
+  return days;
+}
+
+}  // namespace
+
+std::vector<double> day_quantiles(std::uint64_t seed, DaySeries series, double lag_one) {
+  require_in_range(lag_one, {0.0, 0.95}, "lag_one", "");
+  const auto calendar = calendar_of(hours_of_common_year);
+  const auto days = autoregressive_days(seed, series, lag_one);
+  std::vector<double> quantiles(days.size());
+  for (std::size_t month = 0; month < 12; ++month) {
+    std::vector<std::size_t> order(calendar.days_in(month));
+    std::iota(order.begin(), order.end(), calendar.first_day[month]);
+    std::stable_sort(order.begin(), order.end(),
+                     [&](std::size_t a, std::size_t b) { return days[a] < days[b]; });
+    for (std::size_t rank = 0; rank < order.size(); ++rank) {
+      quantiles[order[rank]] = (static_cast<double>(rank) + 0.5) / static_cast<double>(order.size());
+    }
+  }
+  return quantiles;
+}
+
+double spread_of_days_K(double mean_C, double days, double yearly_sd_K) {
+  // sm sqrt(N), and the standard deviation of the logistic distribution that it scales; see degree_days.hpp.
+  const double scale_K = (1.45 - 0.0290 * mean_C + 0.0664 * yearly_sd_K) * std::sqrt(days);
+  return scale_K * pi / (2.0 * std::sqrt(3.0) * 1.698);
+}
+
+std::vector<double> wind_course(const MonthlyValues& mean_m_s, std::uint64_t seed) {
+  const auto calendar = calendar_of(hours_of_common_year);
+  const auto quantiles = day_quantiles(seed, DaySeries::wind, wind_lag_one);
+  std::vector<double> factors(quantiles.size());
+  for (std::size_t day = 0; day < factors.size(); ++day) {
+    // Quantile of the Weibull distribution; its scale falls out below.
+    factors[day] = std::pow(-std::log1p(-quantiles[day]), 1.0 / weibull_shape);
+  }
+  const auto means = monthly_means_of_days(factors, calendar);
+  std::vector<double> hourly_m_s;
+  hourly_m_s.reserve(hours_of_common_year);
+  for (std::size_t month = 0; month < 12; ++month) {
+    for (std::size_t day = calendar.first_day[month]; day < calendar.first_day[month + 1]; ++day) {
+      hourly_m_s.insert(hourly_m_s.end(), hours_per_day, mean_m_s[month] * factors[day] / means[month]);
+    }
+  }
+  return hourly_m_s;
+}
+
+}  // namespace dewgap::climate
