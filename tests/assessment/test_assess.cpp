@@ -117,7 +117,7 @@ TEST(Assess, SheetOnTheGlassStopsNoDraught) {
   const auto glass = assess(survey, quick_options());
   const auto& side = figures_of(glass).now_and_with;
   EXPECT_NEAR(side.saved_air_kWh.p50, 0.0, 0.05 * side.saved_glass_kWh.p50);
-  EXPECT_GE(side.draught_after_m3_h.p50, side.draught_before_m3_h.p50);
+  EXPECT_NEAR(side.draught_after_m3_h.p50, side.draught_before_m3_h.p50, 0.1 * side.draught_before_m3_h.p50);
   EXPECT_EQ(side.saved_frame_kWh.p50, 0.0);
 }
 
@@ -139,7 +139,7 @@ TEST(Assess, WetRoomBehindATightWindowIsLeftAlone) {
   const auto answer = assess(survey, quick_options());
   EXPECT_EQ(answer.headline, Headline::leave);
   EXPECT_FALSE(figures_of(answer).plan.has_value());
-  EXPECT_NE(answer.because.find("wet"), std::string::npos);
+  EXPECT_NE(answer.because.find("no doable airing"), std::string::npos) << answer.because;
 }
 
 TEST(Assess, MoneyIsTheUsersAndNeverPayingBackIsSaid) {
@@ -171,6 +171,97 @@ TEST(Assess, WidthsAreCheckedAtHalfAndDouble) {
   ASSERT_EQ(figures_of(answer).width_checks.size(), 2u);
   EXPECT_EQ(figures_of(answer).width_checks[0].width, 0.5);
   EXPECT_EQ(figures_of(answer).width_checks[1].width, 2.0);
+}
+
+TEST(Assess, ColdRoomsAndColdPlacesGetAnAnswer) {
+  for (const auto* place : {"london", "dublin", "stockholm", "granada", "wellington", "helsinki", "tokyo"}) {
+    for (const double room_C : {10.0, 13.0, 19.0, 26.0}) {
+      SCOPED_TRACE(testing::Message() << place << ", room at " << room_C);
+      auto survey = worn_sash_survey();
+      survey.place = {.nearest = place};
+      survey.room.temperature_C = room_C;
+      const auto answer = assess(survey, quick_options());
+      EXPECT_LE(figures_of(answer).samples_left_out, 2u);
+      EXPECT_TRUE(ordered(figures_of(answer).now_and_with.heat_saved_kWh));
+    }
+  }
+  auto unknown_room = worn_sash_survey();
+  unknown_room.room.temperature_C.reset();
+  auto options = quick_options();
+  options.width_checks = true;
+  EXPECT_TRUE(figures_of(assess(unknown_room, options)).width_checks.size() == 2);
+}
+
+TEST(Assess, EveryMaterialHourAndExtremeExpertValueIsAnswered) {
+  for (const auto sheet : {SheetKind::acrylic, SheetKind::polycarbonate, SheetKind::petg, SheetKind::glass,
+                           SheetKind::pet_film}) {
+    auto survey = worn_sash_survey();
+    survey.sheet.material = sheet;
+    EXPECT_TRUE(assess(survey, quick_options()).figures.has_value()) << name_of(sheet);
+  }
+  double saved_before = -1.0;
+  for (const double hours : {0.0, 9.0, 22.0, 24.0}) {
+    auto survey = worn_sash_survey();
+    survey.building.hours_heated = hours;
+    const double saved = figures_of(assess(survey, quick_options())).now_and_with.saved_glass_kWh.p50;
+    EXPECT_GT(saved, saved_before) << hours;
+    saved_before = saved;
+    if (hours == 0.0) {
+      EXPECT_LT(saved, 2.0);
+    }
+  }
+  for (const double pressure_Pa : {-20.0, 20.0}) {
+    auto survey = worn_sash_survey();
+    survey.expert.mean_pressure_Pa = pressure_Pa;
+    survey.expert.frame_u_value_W_m2K = 10.0;
+    EXPECT_TRUE(assess(survey, quick_options()).figures.has_value());
+  }
+}
+
+TEST(Assess, AnObservationThatDoesNotFitTheRestIsNamed) {
+  auto survey = worn_sash_survey();
+  survey.room.centre_mists = CentreMists::hard_frost_only;
+  survey.room.hygrometer.assign(4, {.room_C = 19.0, .relative_humidity = 0.80, .outdoor_C = 6.0});
+  const auto answer = assess(survey, quick_options());
+  const auto& looks = figures_of(answer).settle_first;
+  ASSERT_FALSE(looks.empty());
+  EXPECT_NE(looks.front().find("does not fit the rest"), std::string::npos) << looks.front();
+  survey.room.hygrometer.assign(4, {.room_C = 19.0, .relative_humidity = 0.48, .outdoor_C = 6.0});
+  for (const auto& use : figures_of(assess(survey, quick_options())).evidence) {
+    EXPECT_TRUE(use.fits_the_rest) << use.observation;
+  }
+}
+
+TEST(Assess, ASheetNeverRaisesTheDraught) {
+  for (const auto cover : {Cover::glass, Cover::sash, Cover::frame, Cover::reveal}) {
+    for (const auto kind : {WindowKind::sliding_sash, WindowKind::casement, WindowKind::fixed_light}) {
+      auto survey = worn_sash_survey();
+      survey.sheet.cover = cover;
+      survey.window.kind = kind;
+      const auto answer = assess(survey, quick_options());
+      const auto& side = figures_of(answer).now_and_with;
+      EXPECT_LE(side.draught_after_m3_h.p50, side.draught_before_m3_h.p50 * 1.001);
+      EXPECT_LE(side.draught_after_m3_h.p90, side.draught_before_m3_h.p90 * 1.001);
+    }
+  }
+}
+
+TEST(Assess, ALeakySealCostsHeat) {
+  auto survey = worn_sash_survey();
+  survey.expert.seal_leakage_m3_h_m = 0.001;
+  const double tight = figures_of(assess(survey, quick_options())).now_and_with.heat_saved_kWh.p50;
+  survey.expert.seal_leakage_m3_h_m = 5.0;
+  EXPECT_LT(figures_of(assess(survey, quick_options())).now_and_with.heat_saved_kWh.p50, tight);
+}
+
+TEST(Assess, AWallOppositeTakesSun) {
+  auto survey = worn_sash_survey();
+  survey.window.facing_compass_deg = 180.0;
+  survey.building.outlook = Shelter::open;
+  const double open = figures_of(assess(survey, quick_options())).now_and_with.sun_lost_kWh.p50;
+  survey.building.outlook = Shelter::facing_wall;
+  EXPECT_NEAR(figures_of(assess(survey, quick_options())).now_and_with.sun_lost_kWh.p50, 0.5 * open,
+              0.05 * open);
 }
 
 TEST(Assess, BadOptionsThrow) {

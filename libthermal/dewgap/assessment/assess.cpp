@@ -57,14 +57,34 @@ void drop_weightless(WeightedRuns& runs) {
   runs = std::move(kept);
 }
 
+constexpr double most_left_out_share = 0.02;  // of the weight; more is no answer
+
+/// Runs every sample. Those that do not settle are left out and counted, while they are few.
 void run_all(const Setting& setting, WeightedRuns& runs) {
   drop_weightless(runs);
-  for (const auto& sample : runs.samples) {
-    runs.figures.push_back(run_sample(setting, sample));
-    if (runs.figures.back().status != SolveStatus::converged) {
-      throw CalculationFailed(explain(runs.figures.back().status));
+  WeightedRuns settled{
+      .samples = {}, .figures = {}, .weights = {}, .frost_night_hours = runs.frost_night_hours};
+  double kept = 0.0;
+  SolveStatus failure = SolveStatus::converged;
+  for (std::size_t i = 0; i < runs.samples.size(); ++i) {
+    auto figures = run_sample(setting, runs.samples[i]);
+    if (figures.status != SolveStatus::converged) {
+      failure = figures.status;
+      continue;
     }
+    settled.samples.push_back(runs.samples[i]);
+    settled.figures.push_back(std::move(figures));
+    settled.weights.push_back(runs.weights[i]);
+    kept += runs.weights[i];
   }
+  if (kept < 1.0 - most_left_out_share) {
+    throw CalculationFailed(explain(failure));
+  }
+  for (double& weight : settled.weights) {
+    weight /= kept;
+  }
+  settled.left_out = runs.samples.size() - settled.samples.size();
+  runs = std::move(settled);
 }
 
 std::optional<MoneySpread> money_of(const Survey& survey, const WeightedRuns& runs, VentOption vent) {
@@ -102,11 +122,17 @@ double guess_weight(const Influence& influence) {
   return std::max(influence.on_saving, influence.on_dryness);
 }
 
-/// At most three one-minute looks, the ones that settle most first.
-std::vector<std::string> looks_to_settle(const std::vector<Influence>& influences) {
+/// At most three one-minute looks: observations that do not fit the rest, then what settles most.
+std::vector<std::string> looks_to_settle(const std::vector<Influence>& influences,
+                                         const std::vector<EvidenceTerm>& evidence) {
   constexpr std::size_t most = 3;
   constexpr double least_weight = 0.03;
   std::vector<std::string> looks;
+  for (const auto& term : evidence) {
+    if (term.use.used && !term.use.fits_the_rest && looks.size() < most) {
+      looks.push_back("Look again, it does not fit the rest: " + term.use.observation);
+    }
+  }
   for (const auto& influence : influences) {
     const bool useful =
         influence.guessed && influence.settle_by != "-" && guess_weight(influence) >= least_weight;
@@ -161,6 +187,22 @@ WidthCheck check_width(const Setting& setting, const AssessOptions& options, dou
           .acceptable_share = outcomes[index_of(verdict.vent)].acceptable_share};
 }
 
+/// Share of plausible cases that agree with the headline, by what it rests on.
+double agree_share(const Setting& setting, const WeightedRuns& runs, const Verdict& verdict,
+                   const VentOutcome& chosen) {
+  switch (verdict.cause) {
+    case LeaveCause::none:
+      return chosen.acceptable_share;
+    case LeaveCause::runs_wet:
+      return 1.0 - chosen.acceptable_share;
+    case LeaveCause::saves_nothing:
+      return losing_share(runs, verdict.vent, *setting.survey);
+    case LeaveCause::never_pays:
+      return money_spread(runs, verdict.vent, *setting.survey).never_pays_back_share;
+  }
+  return chosen.acceptable_share;
+}
+
 Assessment::Figures figures_for(const Setting& setting, Run& run, const Verdict& verdict,
                                 const std::vector<VentOutcome>& outcomes,
                                 const std::optional<MoneySpread>& money) {
@@ -170,15 +212,14 @@ Assessment::Figures figures_for(const Setting& setting, Run& run, const Verdict&
   figures.vents = outcomes;
   const auto& chosen = outcomes[index_of(verdict.vent)];
   figures.vent_reason = vent_reason(chosen);
-  figures.agree_share =
-      verdict.headline == Headline::leave ? 1.0 - chosen.acceptable_share : chosen.acceptable_share;
+  figures.agree_share = agree_share(setting, runs, verdict, chosen);
   figures.lifted_tape_acceptable_share = share_over(
       runs, [&](const SampleFigures& f) { return is_acceptable(f.lifted, runs.frost_night_hours); });
   figures.now_and_with = side_by_side(setting, runs, verdict.vent);
   figures.flip = flip_sentence(verdict, figures.now_and_with);
   figures.money = money;
   figures.influences = influences_of(run.beliefs, run.evidence, runs, verdict.vent);
-  figures.settle_first = looks_to_settle(figures.influences);
+  figures.settle_first = looks_to_settle(figures.influences, run.evidence);
   figures.guessed = guessed_labels(figures.influences);
   for (const auto& term : run.evidence) {
     figures.evidence.push_back(term.use);
@@ -187,6 +228,7 @@ Assessment::Figures figures_for(const Setting& setting, Run& run, const Verdict&
   figures.remedies = verdict.remedies;
   figures.flags = flags_of(runs);
   figures.samples = runs.samples.size();
+  figures.samples_left_out = runs.left_out;
   figures.effective_samples = numerics::effective_sample_size(runs.weights);
   figures.coldest_month_C = setting.month.outdoor_temperature_C;
   figures.frost_night_C = setting.frost.outdoor_temperature_C;

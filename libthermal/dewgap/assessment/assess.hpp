@@ -69,6 +69,7 @@ struct EvidenceUse {
   bool used = false;
   std::string why_not;           ///< when not used
   double effective_share = 1.0;  ///< effective sample share left by this observation alone
+  bool fits_the_rest = true;  ///< false: what the rest makes plausible would hardly have been seen like this
 };
 
 /// One window side, single glazing now against the sheet, real conditions unless named declared.
@@ -157,6 +158,7 @@ struct Assessment {
     std::vector<std::string> remedies;  ///< doable ones, with figures
     ValidityFlags flags;
     std::size_t samples = 0;
+    std::size_t samples_left_out = 0;  ///< did not converge; at most 2 % of the weight, else the answer fails
     double effective_samples = 0.0;
     std::uint64_t seed = 0;
     double coldest_month_C = 0.0;

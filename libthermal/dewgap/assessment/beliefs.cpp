@@ -7,7 +7,9 @@
 namespace dewgap {
 namespace {
 
-constexpr double near_station_km = 40.0;  // our convention
+// Half-width of the place against its station, 10th to 90th percentile: our convention.
+constexpr double at_station_K = 0.6;
+constexpr double per_km_K = 0.003;
 
 std::string_view joint_variant(const Survey& survey) {
   if (survey.window.painted_shut || survey.window.kind == WindowKind::fixed_light) {
@@ -93,8 +95,6 @@ std::string_view variant_of(Unknown unknown, const Survey& survey) {
       return glass_variant(survey.window.glass_coated);
     case Unknown::tape_vapour_resistance:
       return tape_variant(survey.sheet.tape);
-    case Unknown::climate_offset:
-      return survey.place.distance_km.value_or(2.0 * near_station_km) > near_station_km ? "far" : "";
     default:
       return "";
   }
@@ -124,8 +124,6 @@ void narrow(Belief& belief, double middle, double half_width) {
   prior.p50 = middle;
   prior.p10 = middle - half_width;
   prior.p90 = middle + half_width;
-  prior.lowest = std::min(prior.lowest, middle - 4.0 * half_width);
-  prior.highest = std::max(prior.highest, middle + 4.0 * half_width);
   prior.source = "survey";
   belief.basis = Basis::measured;
 }
@@ -136,10 +134,18 @@ void use_direct_readings(const Survey& survey, Beliefs& beliefs) {
   if (survey.room.temperature_C) {
     narrow(at(Unknown::room_temperature), *survey.room.temperature_C, 0.7);
   }
+  if (survey.place.distance_km) {
+    auto& offset = at(Unknown::climate_offset);
+    narrow(offset, 0.0, at_station_K + per_km_K * *survey.place.distance_km);
+    offset.prior.source = "our convention, by distance";
+    offset.basis = Basis::described;
+  }
   if (survey.building.hours_heated) {
-    // Heated share of the day, with a share that the room keeps between: our convention.
-    const double share = 0.35 + 0.60 * *survey.building.hours_heated / 24.0;
-    narrow(at(Unknown::heated_share), share, 0.06);
+    // The room stays warm for a while after the heating goes off: our convention, none without hours, 0.95
+    // all day.
+    const double off = 1.0 - *survey.building.hours_heated / 24.0;
+    const double share = 0.95 * (1.0 - off * off);
+    narrow(at(Unknown::heated_share), share, 0.06 * share + 0.001);
     at(Unknown::heated_share).basis = Basis::described;
   }
 }

@@ -15,6 +15,9 @@ bool applies(std::string_view tick, const Survey& survey) {
   if (tick == "always") {
     return true;
   }
+  if (tick == "held") {
+    return !open_gates(survey.settle_first).empty();
+  }
   if (tick == "answered") {
     return open_gates(survey.settle_first).empty();
   }

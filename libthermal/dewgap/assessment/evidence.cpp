@@ -52,6 +52,18 @@ std::vector<double> normalised_weights(const std::vector<double>& log_likelihood
   return weights;
 }
 
+/// An observation fits when what all the evidence makes plausible gives it a fair likelihood: weighted mean,
+/// over the likelihood of the best case (1 for terms that peak at 0).
+double mean_likelihood(const EvidenceTerm& term, const std::vector<double>& weights) {
+  double mean = 0.0;
+  for (std::size_t i = 0; i < weights.size(); ++i) {
+    mean += weights[i] * std::exp(term.log_likelihood[i]);
+  }
+  return mean;
+}
+
+constexpr double least_fit = 0.02;  // our convention
+
 }  // namespace
 
 const Observation& observation_of(std::string_view observation, std::string_view answer) {
@@ -100,7 +112,11 @@ std::vector<double> weights_from(std::vector<EvidenceTerm>& terms, std::size_t s
     term.use.effective_share = numerics::effective_sample_size(alone) / static_cast<double>(sample_count);
     std::transform(total.begin(), total.end(), term.log_likelihood.begin(), total.begin(), std::plus<>());
   }
-  return normalised_weights(total);
+  auto weights = normalised_weights(total);
+  for (auto& term : terms) {
+    term.use.fits_the_rest = !term.use.used || mean_likelihood(term, weights) >= least_fit;
+  }
+  return weights;
 }
 
 }  // namespace dewgap

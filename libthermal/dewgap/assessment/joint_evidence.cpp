@@ -7,6 +7,7 @@ namespace dewgap {
 namespace {
 
 constexpr double joint_depth_m = 0.020;
+constexpr double between_points_m3_h_m = 0.01;  // what a joint leaks where no feeler finds it: our convention
 constexpr double feeler_factor = 3.0;  // 10th to 90th percentile: a third to three times the computed flow
 
 std::string_view answer_of(Feeler feeler) {
@@ -54,7 +55,7 @@ EvidenceTerm leakage_term(const Observation& meaning, const std::string& observa
 }
 
 EvidenceTerm feeler_term(const std::vector<Feeler>& feelers, const std::vector<UnknownValues>& samples) {
-  double mean = 0.0;
+  double mean = between_points_m3_h_m;
   for (const auto feeler : feelers) {
     mean += feeler_flow_m3_h_m(feeler) / static_cast<double>(feelers.size());
   }

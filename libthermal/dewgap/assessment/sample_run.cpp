@@ -38,9 +38,10 @@ StackSolution settled_stack(const Stack& stack, const OutdoorClimate& outdoors, 
 /// With the flows as they are, the gap's potential vapour pressure is linear in the room's: where it meets
 /// saturation at the coldest face.
 double highest_dry_room_vapour_Pa(const GapCase& c, const GapState& state) {
+  constexpr double probe_Pa = 100.0;
   VapourBalanceInput input{.from_room_m3_s = state.flows.from_room_m3_s,
                            .from_outdoors_m3_s = state.flows.from_outdoors_m3_s,
-                           .room_vapour_Pa = 0.0,
+                           .room_vapour_Pa = c.room_vapour_Pa + probe_Pa,
                            .room_temperature_C = c.room.air_temperature_C,
                            .outdoor_vapour_Pa = c.outdoor_vapour_Pa,
                            .outdoor_temperature_C = c.outdoors.air_temperature_C,
@@ -49,9 +50,8 @@ double highest_dry_room_vapour_Pa(const GapCase& c, const GapState& state) {
                            .diffusion_to_outdoors_kg_sPa = c.diffusion_to_outdoors_kg_sPa,
                            .face_area_m2 = c.gap_area_m2,
                            .face_temperature_C = state.coldest_face_C};
-  input.outdoor_vapour_Pa = 0.0;
-  input.room_vapour_Pa = 1000.0;
-  const double room_share = solve_vapour_balance(input).potential_vapour_Pa / 1000.0;
+  const double room_share =
+      (solve_vapour_balance(input).potential_vapour_Pa - state.vapour.potential_vapour_Pa) / probe_Pa;
   const double outdoor_part = state.vapour.potential_vapour_Pa - room_share * c.room_vapour_Pa;
   const double saturation = saturation_pressure_Pa(state.coldest_face_C);
   const double room_saturation = saturation_pressure_Pa(c.room.air_temperature_C);
@@ -95,15 +95,19 @@ double sealing_factor(const UnknownValues& sample, double before_m3_h, double af
 struct WinterFigures {
   double draught_after_m3_h = 0.0;
   double loss_W_K = 0.0;
+  double closed_loss_W_K = 0.0;  ///< were the gap closed
 };
 
 WinterFigures winter_figures(const Setting& setting, const UnknownValues& sample, const Moment& winter,
                              VentOption vent, TapeFault fault) {
-  const double before = draught_before_m3_h(setting, sample, winter);
   const auto c = gap_case_for(setting, sample, winter, vent, CurtainState::open, fault);
   const auto state = settled_gap(c);
-  return {.draught_after_m3_h = draught_after_m3_h(setting, state, before),
-          .loss_W_K = glass_loss_W_K(c, state)};
+  const double draught_m3_h =
+      draught_through_gap_m3_h(state) + draught_past_the_sheet_m3_h(setting, sample, winter);
+  const auto closed = settled_stack(c.stack, c.outdoors, c.room);
+  return {.draught_after_m3_h = draught_m3_h,
+          .loss_W_K = glass_loss_W_K(c, state),
+          .closed_loss_W_K = closed.u_value_W_m2K * c.gap_area_m2};
 }
 
 /// U of the glass over half a day with the curtain open and half with it drawn, if there is one.
@@ -129,6 +133,16 @@ WindowTransmittances transmittances(const Setting& setting, const UnknownValues&
           .added_resistance_m2K_W = 1.0 / figures.glass_u_after - 1.0 / figures.glass_u_before};
 }
 
+/// Share of the sun behind the glass that reaches the room: what the sheet lets through, and of what it
+/// absorbs the part that flows inwards, 1 - U / 8 (the room-side film's share of the resistance).
+double sun_passed_by_sheet(const Setting& setting, const UnknownValues& sample, double glass_u_W_m2K) {
+  constexpr double room_film_W_m2K = 8.0;
+  const double inwards = std::max(0.0, 1.0 - glass_u_W_m2K / room_film_W_m2K);
+  const double passed = setting.sheet_solar_transmittance * sample[Unknown::sun_transmitted] +
+                        inwards * setting.window.sheet.solar_absorptance.best;
+  return std::min(1.0, passed);
+}
+
 /// Annual heat: conduction by part, draught counted once, sun lost.
 void add_heat(const Setting& setting, const UnknownValues& sample, SampleFigures& figures) {
   const auto u = transmittances(setting, sample, figures);
@@ -139,21 +153,20 @@ void add_heat(const Setting& setting, const UnknownValues& sample, SampleFigures
   figures.window_u_after = after.total_W_K() / opening_m2;
   const double base_C = sample[Unknown::base_temperature];
   const double station_base_C = base_C - sample[Unknown::climate_offset];
-  const double sheet_tau =
-      std::min(1.0, setting.sheet_solar_transmittance * sample[Unknown::sun_transmitted]);
   const HeatSavedInput input{
       .degree_days_Kd = degree_days_Kd(setting.place, station_base_C, DegreeDayMethod::schoenau_kehrig),
       .heating_days = heating_days(setting.place, station_base_C),
       .room_C = std::max(base_C, sample[Unknown::room_temperature]),
       .base_C = base_C,
       .heated_share_of_day = sample[Unknown::heated_share],
-      .glass_conductance_cut_W_K = before.glass_W_K - after.glass_W_K,
+      .glass_conductance_cut_W_K = before.glass_W_K - after.glass_W_K - figures.options[0].air_loss_W_K,
       .frame_conductance_cut_W_K = before.frame_W_K + before.edge_W_K - after.frame_W_K - after.edge_W_K,
       .draught_cut_m3_h = figures.draught_before_m3_h - figures.options[0].draught_after_m3_h,
       .draught_needed_share = sample[Unknown::draught_needed],
-      .sun_cut_kWh_day = sun_cut_kWh_day(setting.sun, setting.window.areas.glass_m2,
-                                         setting.glass_solar_transmittance, sheet_tau),
-      .sun_used_share = sample[Unknown::sun_used]};
+      .sun_cut_kWh_day =
+          sun_cut_kWh_day(setting.sun, setting.window.areas.glass_m2, setting.glass_solar_transmittance,
+                          sun_passed_by_sheet(setting, sample, figures.glass_u_after)),
+      .sun_used_share = setting.sun_seen_share * sample[Unknown::sun_used] * sample[Unknown::heated_share]};
   figures.saved = heat_saved(input);
   HeatSavedInput per_unit = input;
   per_unit.glass_conductance_cut_W_K = 1.0;
@@ -188,7 +201,7 @@ OptionFigures run_option(const Setting& setting, const UnknownValues& sample, Ve
   const Moment winter = winter_moment(setting, sample);
   const auto season = winter_figures(setting, sample, winter, vent, fault);
   figures.draught_after_m3_h = season.draught_after_m3_h;
-  figures.heat_loss_W_K = season.loss_W_K;
+  figures.air_loss_W_K = season.loss_W_K - season.closed_loss_W_K;
   const double before = draught_before_m3_h(setting, sample, winter);
   figures.excess_factor = excess_scale * sealing_factor(sample, before, season.draught_after_m3_h);
 

@@ -25,7 +25,7 @@ struct OptionFigures {
   GapFigures month;
   GapFigures frost;
   double draught_after_m3_h = 0.0;
-  double heat_loss_W_K = 0.0;  ///< of the glass with the gap's own exchange with the room, winter mean
+  double air_loss_W_K = 0.0;  ///< heat that air in the gap costs, winter mean, over a closed gap
   double frost_room_face_C = 0.0;
   double month_room_face_factor = 0.0;
   double month_room_face_humidity = 0.0;

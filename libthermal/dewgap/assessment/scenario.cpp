@@ -66,6 +66,36 @@ void append(std::vector<PlacedOpening>& to, const std::vector<PlacedOpening>& fr
   to.insert(to.end(), from.begin(), from.end());
 }
 
+std::vector<PlacedOpening> putty_lines(const Setting& setting, const UnknownValues& sample) {
+  const auto& window = setting.window;
+  const double scale = window.putty_length_m / (2.0 * (window.width_m + window.height_m));
+  return around(window, sample[Unknown::putty_leakage], 0.0, scale);
+}
+
+std::vector<PlacedOpening> sash_joints(const Setting& setting, const UnknownValues& sample) {
+  const auto& window = setting.window;
+  return window.joint_length_m > 0.0
+             ? around(window, sample[Unknown::joint_leakage], window.meeting_rail_m, 1.0)
+             : std::vector<PlacedOpening>{};
+}
+
+/// Draught through openings of the old window alone, m3/h, each direction counted half. No gap: the room
+/// itself stands behind them, through one wide opening at the reference height.
+double draught_through_m3_h(const Setting& setting, const UnknownValues& sample, const Moment& moment,
+                            const std::vector<PlacedOpening>& openings) {
+  GapNetwork network;
+  network.reference_height_m = 0.5 * setting.window.height_m;
+  network.to_room = {{FlowResistance{.laminar_Pa_s_m3 = 1e-3}, network.reference_height_m}};
+  network.to_outdoors = openings;
+  const double room_kg_m3 = humid_air_density_kg_m3(moment.room_C, moment.room_vapour_Pa);
+  const AirDensities densities{
+      .outdoor_kg_m3 = humid_air_density_kg_m3(moment.outdoor_C, moment.outdoor_vapour_Pa),
+      .gap_kg_m3 = room_kg_m3,
+      .room_kg_m3 = room_kg_m3};
+  const auto flows = flows_within_hour(network, densities, pressure_at(setting, sample, moment));
+  return 3600.0 * 0.5 * (flows.from_outdoors_m3_s + flows.to_outdoors_m3_s);
+}
+
 GapNetwork network_for(const Setting& setting, const UnknownValues& sample, VentOption vent,
                        TapeFault fault) {
   const auto& window = setting.window;
@@ -84,10 +114,9 @@ GapNetwork network_for(const Setting& setting, const UnknownValues& sample, Vent
         .width_m = lifted_width_m, .length_m = lifted_length_m, .depth_m = window.tape_width_m};
     network.to_room.push_back({slot_resistance(lifted), 0.5 * window.height_m});
   }
-  const double putty_scale = window.putty_length_m / (2.0 * (window.width_m + window.height_m));
-  network.to_outdoors = around(window, sample[Unknown::putty_leakage], 0.0, putty_scale);
-  if (window.joints_in_series && window.joint_length_m > 0.0) {
-    append(network.to_outdoors, around(window, sample[Unknown::joint_leakage], window.meeting_rail_m, 1.0));
+  network.to_outdoors = putty_lines(setting, sample);
+  if (window.joints_in_series) {
+    append(network.to_outdoors, sash_joints(setting, sample));
   }
   return network;
 }
@@ -225,31 +254,23 @@ GapCase gap_case_for(const Setting& setting, const UnknownValues& sample, const 
 }
 
 double draught_before_m3_h(const Setting& setting, const UnknownValues& sample, const Moment& moment) {
-  const auto& window = setting.window;
-  if (window.joint_length_m <= 0.0) {
-    return 0.0;
-  }
-  // No gap: the room itself stands behind the joints, through one wide opening at the reference height.
-  GapNetwork network;
-  network.reference_height_m = 0.5 * window.height_m;
-  network.to_room = {{FlowResistance{.laminar_Pa_s_m3 = 1e-3}, network.reference_height_m}};
-  network.to_outdoors = around(window, sample[Unknown::joint_leakage], window.meeting_rail_m, 1.0);
-  const double room_kg_m3 = humid_air_density_kg_m3(moment.room_C, moment.room_vapour_Pa);
-  const AirDensities densities{
-      .outdoor_kg_m3 = humid_air_density_kg_m3(moment.outdoor_C, moment.outdoor_vapour_Pa),
-      .gap_kg_m3 = room_kg_m3,
-      .room_kg_m3 = room_kg_m3};
-  const auto flows = flows_within_hour(network, densities, pressure_at(setting, sample, moment));
-  return 3600.0 * 0.5 * (flows.from_outdoors_m3_s + flows.to_outdoors_m3_s);
+  auto openings = putty_lines(setting, sample);
+  append(openings, sash_joints(setting, sample));
+  return draught_through_m3_h(setting, sample, moment, openings);
 }
 
-double draught_after_m3_h(const Setting& setting, const GapState& gap, double draught_before_m3_h) {
+double draught_past_the_sheet_m3_h(const Setting& setting, const UnknownValues& sample,
+                                   const Moment& moment) {
+  return setting.window.joints_in_series
+             ? 0.0
+             : draught_through_m3_h(setting, sample, moment, sash_joints(setting, sample));
+}
+
+double draught_through_gap_m3_h(const GapState& gap) {
   const auto& flows = gap.flows;
   const double inwards = std::min(flows.from_outdoors_m3_s, flows.to_room_m3_s);
   const double outwards = std::min(flows.from_room_m3_s, flows.to_outdoors_m3_s);
-  const double through_gap_m3_h = 3600.0 * 0.5 * (inwards + outwards);
-  // Joints that the sheet does not cover bypass the gap: no draught is stopped there.
-  return setting.window.joints_in_series ? through_gap_m3_h : through_gap_m3_h + draught_before_m3_h;
+  return 3600.0 * 0.5 * (inwards + outwards);
 }
 
 }  // namespace dewgap

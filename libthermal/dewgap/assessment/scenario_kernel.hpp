@@ -26,6 +26,7 @@ struct Setting {
   DesignCondition frost;  ///< its mean minimum
   double yearly_sd_K = 5.0;
   MonthlySun sun;
+  double sun_seen_share = 1.0;  ///< what stands opposite takes the rest
   double glass_solar_transmittance = 0.83;
   double sheet_solar_transmittance = 0.85;
   double window_above_ground_m = 1.5;  ///< mid-height over the ground floor of the connected space
@@ -65,7 +66,9 @@ GapCase gap_case_for(const Setting& setting, const UnknownValues& sample, const 
 
 /// Draught through the old window alone, m3/h, each direction counted half (inflow to the dwelling once).
 double draught_before_m3_h(const Setting& setting, const UnknownValues& sample, const Moment& moment);
-/// Draught that passes the window with the sheet on: through the gap, and past it where joints bypass it.
-double draught_after_m3_h(const Setting& setting, const GapState& gap, double draught_before_m3_h);
+/// Draught that bypasses the sheet, through joints that it does not cover; 0 when it covers them.
+double draught_past_the_sheet_m3_h(const Setting& setting, const UnknownValues& sample, const Moment& moment);
+/// Draught through the gap, m3/h, counted the same way.
+double draught_through_gap_m3_h(const GapState& gap);
 
 }  // namespace dewgap

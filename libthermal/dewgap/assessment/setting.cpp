@@ -14,7 +14,9 @@ constexpr double sill_height_m = 0.8;            // our convention
 constexpr double chimney_lift_m = 1.0;           // a working chimney draws from high up: our convention
 constexpr double highest_room_humidity = 0.95;   // walls and panes take the rest
 constexpr double frost_night_cloud_share = 0.3;  // frost nights are clear: our convention
-constexpr double frost_night_wind_share = 0.5;   // and calm: our convention
+constexpr double least_rise_K = 2.0;  // an unheated room stays this much above outdoors: our convention
+constexpr double least_winter_difference_K = 8.0;  // at which a U-value still means something: our convention
+constexpr double frost_night_wind_share = 0.5;     // and calm: our convention
 
 /// Height of the neutral level of the space the window belongs to: its middle, higher with a working chimney.
 void place_in_building(const Survey& survey, Setting& setting) {
@@ -51,6 +53,21 @@ MonthlySun sun_for(const Survey& survey, const Place& place) {
   return mean;
 }
 
+/// Share of the modelled sun that reaches the window past what stands opposite: our convention, no source.
+double sun_seen_share(const std::optional<Shelter>& outlook) {
+  switch (outlook.value_or(Shelter::suburb)) {
+    case Shelter::open:
+      return 1.0;
+    case Shelter::fields:
+      return 0.95;
+    case Shelter::suburb:
+      return 0.85;
+    case Shelter::facing_wall:
+      return 0.5;
+  }
+  return 0.85;
+}
+
 /// The design condition moved by the sample's weather offset; vapour at most saturation over water there.
 Moment moved(const DesignCondition& condition, const UnknownValues& sample) {
   Moment moment;
@@ -58,7 +75,7 @@ Moment moved(const DesignCondition& condition, const UnknownValues& sample) {
   moment.outdoor_vapour_Pa = std::min(condition.outdoor_vapour_Pa, vapour_pressure_Pa(moment.outdoor_C, 1.0));
   moment.station_wind_m_s = condition.wind_m_s;
   moment.cloud_cover = sample[Unknown::cloud_cover];
-  moment.room_C = sample[Unknown::room_temperature];
+  moment.room_C = std::max(sample[Unknown::room_temperature], moment.outdoor_C + least_rise_K);
   return moment;
 }
 
@@ -73,6 +90,7 @@ Setting setting_for(const Survey& survey) {
   setting.month = coldest_month_mean(setting.place);
   setting.frost = frost_night(setting.place);
   setting.sun = sun_for(survey, setting.place);
+  setting.sun_seen_share = sun_seen_share(survey.building.outlook);
   setting.glass_solar_transmittance = glass_properties().solar_transmittance.best;
   setting.sheet_solar_transmittance = setting.window.sheet.solar_transmittance.best;
   setting.shelter = pressure_coefficients(survey.building.outlook.value_or(Shelter::suburb));
@@ -120,6 +138,8 @@ Moment winter_moment(const Setting& setting, const UnknownValues& sample) {
   if (weight > 0.0) {
     moment.outdoor_C = mean_C / weight + sample[Unknown::climate_offset];
   }
+  // The window's own property, also for a room that is hardly heated.
+  moment.room_C = std::max(sample[Unknown::room_temperature], moment.outdoor_C + least_winter_difference_K);
   moment.room_vapour_Pa = room_vapour_Pa(setting, sample, moment.outdoor_C, moment.outdoor_vapour_Pa, 1.0);
   return moment;
 }

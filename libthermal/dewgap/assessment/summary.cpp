@@ -14,7 +14,7 @@ namespace {
 double heat_penalty_kWh(const SampleFigures& figures, std::size_t option) {
   const auto& chosen = figures.options[option];
   const auto& sealed = figures.options[0];
-  return (chosen.heat_loss_W_K - sealed.heat_loss_W_K) * figures.degree_hours_factor_kKh +
+  return (chosen.air_loss_W_K - sealed.air_loss_W_K) * figures.degree_hours_factor_kKh +
          (chosen.draught_after_m3_h - sealed.draught_after_m3_h) * figures.draught_factor_kWh_m3_h;
 }
 
@@ -54,13 +54,17 @@ VentOutcome outcome_of(const WeightedRuns& runs, std::size_t i) {
 
 DeclaredGlazing declared_glazing(const Setting& setting, std::size_t panes) {
   const auto& window = setting.window;
+  const bool coated = setting.survey->window.glass_coated.value_or(false);
+  const double glass = prior_of(Unknown::glass_emissivity, coated ? "coated" : "").p50;
   DeclaredGlazing glazing;
+  glazing.room_emissivity = glass;
   glazing.panes = {{.thickness_m = window.glass_thickness_m, .conductivity_W_mK = 1.0}};
   if (panes == 2) {
     glazing.panes.push_back({.thickness_m = std::max(window.sheet_thickness_m, 0.00005),
                              .conductivity_W_mK = window.sheet.conductivity_W_mK.best});
-    glazing.gaps = {{.width_m = window.gap_width_m, .emissivity_inner = window.sheet.emissivity.best}};
-    glazing.room_emissivity = window.sheet.emissivity.best;
+    const double sheet = setting.survey->expert.sheet_emissivity.value_or(window.sheet.emissivity.best);
+    glazing.gaps = {{.width_m = window.gap_width_m, .emissivity_outer = glass, .emissivity_inner = sheet}};
+    glazing.room_emissivity = sheet;
   }
   return glazing;
 }
@@ -121,6 +125,10 @@ double share_over(const WeightedRuns& runs, const std::function<bool(const Sampl
     share += holds(runs.figures[i]) ? runs.weights[i] : 0.0;
   }
   return share;
+}
+
+double losing_share(const WeightedRuns& runs, VentOption option, const Survey& survey) {
+  return share_over(runs, [&](const SampleFigures& f) { return heat_saved_kWh(f, option, survey) <= 0.0; });
 }
 
 std::vector<VentOutcome> vent_outcomes(const WeightedRuns& runs) {

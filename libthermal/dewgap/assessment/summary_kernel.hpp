@@ -17,6 +17,7 @@ struct WeightedRuns {
   std::vector<SampleFigures> figures;
   std::vector<double> weights;  ///< sum 1
   double frost_night_hours = 12.0;
+  std::size_t left_out = 0;  ///< samples that did not converge
 };
 
 Spread spread_over(const WeightedRuns& runs, const std::function<double(const SampleFigures&)>& figure);
@@ -27,6 +28,9 @@ SideBySide side_by_side(const Setting& setting, const WeightedRuns& runs, VentOp
 std::vector<Influence> influences_of(const Beliefs& beliefs, const std::vector<EvidenceTerm>& evidence,
                                      const WeightedRuns& runs, VentOption chosen);
 MoneySpread money_spread(const WeightedRuns& runs, VentOption chosen, const Survey& survey);
+
+/// Share of plausible cases in which the sheet loses heat with an option.
+double losing_share(const WeightedRuns& runs, VentOption option, const Survey& survey);
 
 std::size_t index_of(VentOption option);
 /// Heat that a sample saves with an option, kWh a year, at most the bill when one was given.

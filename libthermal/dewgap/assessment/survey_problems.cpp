@@ -116,7 +116,7 @@ void check_sheet(const Survey& survey, Findings& find) {
 }
 
 void check_room(const Survey& survey, Findings& find) {
-  find.range("room.temperature", survey.room.temperature_C, {5.0, 30.0}, "C");
+  find.range("room.temperature", survey.room.temperature_C, {10.0, 30.0}, "C");
   for (const auto& reading : survey.room.hygrometer) {
     find.range("room.hygrometer room temperature", reading.room_C, {0.0, 40.0}, "C");
     find.range("room.hygrometer humidity", reading.relative_humidity, {0.05, 1.0}, "(share)");
@@ -149,7 +149,7 @@ void check_place(const PlaceSurvey& place, Findings& find) {
                   nearest_place_name(place.nearest) + "'");
   }
   find.range("place.distance", place.distance_km, {0.0, 5000.0}, "km");
-  find.range("place.elevation", place.elevation_m, {-450.0, 5000.0}, "m");
+  find.range("place.elevation", place.elevation_m, {-400.0, 5000.0}, "m");
 }
 
 void check_expert(const ExpertValues& expert, Findings& find) {
@@ -160,8 +160,8 @@ void check_expert(const ExpertValues& expert, Findings& find) {
   find.range("expert.sheet_emissivity", expert.sheet_emissivity, {0.02, 0.99}, "");
   find.range("expert.sheet_conductivity", expert.sheet_conductivity_W_mK, {0.01, 400.0}, "W/(m K)");
   find.range("expert.base_temperature", expert.base_temperature_C, {0.0, 25.0}, "C");
-  find.range("expert.mean_pressure", expert.mean_pressure_Pa, {-50.0, 50.0}, "Pa");
-  find.range("expert.frame_u_value", expert.frame_u_value_W_m2K, {0.3, 12.0}, "W/(m2 K)");
+  find.range("expert.mean_pressure", expert.mean_pressure_Pa, {-20.0, 20.0}, "Pa");
+  find.range("expert.frame_u_value", expert.frame_u_value_W_m2K, {0.3, 10.0}, "W/(m2 K)");
 }
 
 void check_money(const MoneyTerms& money, Findings& find) {

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <utility>
 
 #include "dewgap/assessment/verdict_kernel.hpp"
 #include "dewgap/numerics/sampling.hpp"
@@ -26,6 +27,7 @@ void try_remedies(const Setting& setting, const WeightedRuns& runs, Verdict& ver
     verdict.remedies.push_back(remedy_sentence(remedy));
     if (remedy.acceptable_share >= enough_share && is_realistic(remedy)) {
       verdict.headline = Headline::fit_after;
+      verdict.cause = LeaveCause::none;
       verdict.after.push_back(verdict.remedies.back());
       return;
     }
@@ -49,6 +51,20 @@ std::string money_clause(const std::optional<MoneySpread>& money, const Survey& 
 
 std::string dry_clause(double share) {
   return "The gap stays dry or harmlessly misty in " + share_of_cases(share);
+}
+
+/// Said when more than a tenth of the cases lose heat.
+std::string loss_clause(double losing_share) {
+  return losing_share > 0.1 ? " It loses heat in " + whole(100.0 * losing_share) + " %." : "";
+}
+
+Verdict leave(VentOption vent, LeaveCause cause, std::string because) {
+  return {.headline = Headline::leave,
+          .cause = cause,
+          .vent = vent,
+          .because = std::move(because),
+          .after = {},
+          .remedies = {}};
 }
 
 }  // namespace
@@ -113,30 +129,34 @@ std::vector<std::string> mend_first(const Survey& survey) {
 Verdict decide(const Setting& setting, const WeightedRuns& runs, const std::vector<VentOutcome>& outcomes,
                const std::optional<MoneySpread>& money) {
   const Survey& survey = *setting.survey;
-  Verdict verdict;
-  verdict.vent = choose_vent(outcomes);
-  const double share = outcomes[index_of(verdict.vent)].acceptable_share;
-  const Spread saved =
-      spread_over(runs, [&](const SampleFigures& f) { return heat_saved_kWh(f, verdict.vent, survey); });
-  if (saved.p50 <= 0.0) {
-    verdict.because = "The sheet would not save heat here." + money_clause(money, survey);
-    return verdict;
-  }
-  const auto mend = mend_first(survey);
-  verdict.headline = mend.empty() ? Headline::fit : Headline::fit_after;
-  verdict.after = mend;
-  verdict.because = dry_clause(share) + "." + money_clause(money, survey);
-  if (share < enough_share) {
-    verdict.headline = Headline::leave;
-    try_remedies(setting, runs, verdict);
-    verdict.because =
-        verdict.headline == Headline::leave
-            ? "The gap would run wet in " + share_of_cases(1.0 - share) + ", and no doable airing mends it."
-            : dry_clause(share) + " only: too damp as it is." + money_clause(money, survey);
+  const VentOption vent = choose_vent(outcomes);
+  const double share = outcomes[index_of(vent)].acceptable_share;
+  const double losing = losing_share(runs, vent, survey);
+  if (losing >= 0.5) {
+    return leave(vent, LeaveCause::saves_nothing,
+                 "The sheet would lose heat in " + share_of_cases(losing) + ": more sun than warmth kept.");
   }
   if (money && survey.money->cost && money->never_pays_back_share >= 0.5) {
-    verdict.headline = Headline::leave;
+    return leave(vent, LeaveCause::never_pays,
+                 "It never pays back in " + share_of_cases(money->never_pays_back_share) + ".");
   }
+  Verdict verdict{.headline = Headline::fit,
+                  .cause = LeaveCause::none,
+                  .vent = vent,
+                  .because = {},
+                  .after = mend_first(survey),
+                  .remedies = {}};
+  verdict.headline = verdict.after.empty() ? Headline::fit : Headline::fit_after;
+  verdict.because = dry_clause(share) + "." + loss_clause(losing) + money_clause(money, survey);
+  if (share >= enough_share) {
+    return verdict;
+  }
+  verdict.headline = Headline::leave;
+  verdict.cause = LeaveCause::runs_wet;
+  try_remedies(setting, runs, verdict);
+  verdict.because =
+      "The gap would stay acceptable in only " + share_of_cases(share) +
+      (verdict.headline == Headline::leave ? ", and no doable airing mends it." : " as the room is.");
   return verdict;
 }
 

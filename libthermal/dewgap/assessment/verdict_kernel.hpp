@@ -18,8 +18,12 @@ struct HumidityRemedy {
   double acceptable_share = 0.0;
 };
 
+/// Why a window is left alone.
+enum class LeaveCause { none, runs_wet, saves_nothing, never_pays };
+
 struct Verdict {
   Headline headline = Headline::leave;
+  LeaveCause cause = LeaveCause::none;
   VentOption vent = VentOption::sealed;
   std::string because;
   std::vector<std::string> after;
@@ -43,7 +47,7 @@ std::string vent_reason(const VentOutcome& chosen);
 /// What would change the verdict.
 std::string flip_sentence(const Verdict& verdict, const SideBySide& side);
 
-/// "7 in 10 plausible cases" for a share; "nearly all" and "hardly any" at the ends, never a certainty.
+/// "84 % of plausible cases"; "over 99 %" and "under 1 %" at the ends, never a certainty.
 std::string share_of_cases(double share);
 /// Rounded to a whole number, as text.
 std::string whole(double value);

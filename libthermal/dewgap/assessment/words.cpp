@@ -60,11 +60,10 @@ std::string whole(double value) {
 }
 
 std::string share_of_cases(double share) {
-  const long long tenths = std::llround(10.0 * share);
-  if (tenths >= 10) {
-    return "nearly all plausible cases";
+  if (share > 0.99) {
+    return "over 99 % of plausible cases";
   }
-  return tenths <= 0 ? "hardly any plausible cases" : std::to_string(tenths) + " in 10 plausible cases";
+  return (share < 0.01 ? "under 1" : whole(100.0 * share)) + " % of plausible cases";
 }
 
 std::string vent_reason(const VentOutcome& chosen) {
@@ -74,6 +73,12 @@ std::string vent_reason(const VentOutcome& chosen) {
 
 std::string flip_sentence(const Verdict& verdict, const SideBySide& side) {
   constexpr double beyond_rooms = 0.95;  // above it no room stays for long: walls and panes run
+  if (verdict.cause == LeaveCause::saves_nothing) {
+    return "More heated hours, or a sheet that lets more sun through, would change this.";
+  }
+  if (verdict.cause == LeaveCause::never_pays) {
+    return "A lower cost or a dearer fuel would change this.";
+  }
   const double turns = side.verdict_turns_at_room_humidity;
   if (turns >= beyond_rooms) {
     return "No room humidity would change this.";

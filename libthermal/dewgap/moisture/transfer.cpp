@@ -8,7 +8,7 @@
 namespace dewgap {
 namespace {
 
-constexpr PermittedRange resistance_factors{1.0, 1e8};
+constexpr PermittedRange resistance_factors{1.0, 1e11};
 
 }  // namespace
 

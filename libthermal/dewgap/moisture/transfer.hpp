@@ -15,13 +15,13 @@ double mass_transfer_m_s(double convection_W_m2K, double volumetric_heat_capacit
 double vapour_permeability_air_kg_msPa(double temperature_C, double pressure_Pa = 101325.0);
 
 /// Vapour conductance of a sheet, kg/(s Pa): permeability A / (mu d). Area 0 to 100 m2, thickness 1e-6 to 0.2
-/// m, resistance factor mu (against still air) 1 to 1e8. Films at the faces add next to nothing and are left
+/// m, resistance factor mu (against still air) 1 to 1e11. Films at the faces add next to nothing and are left
 /// out.
 double sheet_vapour_conductance_kg_sPa(double area_m2, double thickness_m, double vapour_resistance_factor,
                                        double temperature_C);
 /// Vapour conductance of a tape rim: permeability x perimeter x tape thickness / (mu x tape width).
 /// Length 0 to 100 m, tape thickness 0 to 0.05 m, tape width (along the vapour's path) 1e-4 to 0.2 m, mu 1 to
-/// 1e8.
+/// 1e11.
 double tape_vapour_conductance_kg_sPa(double length_m, double tape_thickness_m, double tape_width_m,
                                       double vapour_resistance_factor, double temperature_C);
 /// Free diffusion of vapour through the still air of a break (both ends open), kg/(s Pa): permeability A /
