@@ -13,6 +13,7 @@
 #include "dewgap/air/humid_air.hpp"
 #include "dewgap/climate/degree_days.hpp"
 #include "dewgap/climate/places_kernel.hpp"
+#include "dewgap/climate/spread_of_days_kernel.hpp"
 #include "dewgap/climate/synthesised_year.hpp"
 #include "dewgap/climate/synthesised_year_kernel.hpp"
 #include "dewgap/errors.hpp"

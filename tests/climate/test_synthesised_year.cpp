@@ -1,3 +1,4 @@
+#include "dewgap/climate/spread_of_days_kernel.hpp"
 #include "dewgap/climate/synthesised_year.hpp"
 
 #include <gtest/gtest.h>

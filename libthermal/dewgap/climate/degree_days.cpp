@@ -4,6 +4,7 @@
 #include <numeric>
 
 #include "dewgap/climate/places_kernel.hpp"
+#include "dewgap/climate/spread_of_days_kernel.hpp"
 #include "dewgap/errors.hpp"
 #include "dewgap/numerics/root_finding.hpp"
 
@@ -11,7 +12,6 @@ namespace dewgap {
 namespace {
 
 constexpr double hitchin_k_per_K = 0.71;  // Hitchin 1983, from memory
-constexpr double erbs_a = 1.698;          // Erbs, Klein and Beckman 1983, from memory
 
 struct Month {
   double days;
@@ -20,15 +20,12 @@ struct Month {
   double below_base_K() const { return base_C - mean_C; }
 };
 
-// Spread that scales Erbs, Klein and Beckman's distribution: sm sqrt(N), sm = 1.45 - 0.0290 tm + 0.0664 sy.
-// From memory.
 double erbs_scale_K(const Month& month, double yearly_sd_K) {
-  return (1.45 - 0.0290 * month.mean_C + 0.0664 * yearly_sd_K) * std::sqrt(month.days);
+  return climate::erbs_scale_K(month.mean_C, month.days, yearly_sd_K);
 }
 
-// Standard deviation of the days: that of the logistic distribution which their formula integrates.
 double spread_of_days_K(const Month& month, double yearly_sd_K) {
-  return erbs_scale_K(month, yearly_sd_K) * climate::pi / (2.0 * std::sqrt(3.0) * erbs_a);
+  return climate::spread_of_days_K(month.mean_C, month.days, yearly_sd_K);
 }
 
 double normal_density(double z) {
@@ -52,8 +49,9 @@ double hitchin_daily_K(double below_base_K) {
 double erbs_Kd(const Month& month, double yearly_sd_K) {
   const double scale_K = erbs_scale_K(month, yearly_sd_K);
   const double h = month.below_base_K() / scale_K;
-  const double log_sum = erbs_a * std::abs(h) + std::log1p(std::exp(-2.0 * erbs_a * std::abs(h)));
-  return month.days * scale_K * (0.5 * h + log_sum / (2.0 * erbs_a));
+  const double log_sum =
+      climate::erbs_a * std::abs(h) + std::log1p(std::exp(-2.0 * climate::erbs_a * std::abs(h)));
+  return month.days * scale_K * (0.5 * h + log_sum / (2.0 * climate::erbs_a));
 }
 
 // D = N s (z Phi(z) + phi(z)), z = (tb - tm) / s. Schoenau and Kehrig 1990, from memory.

@@ -7,6 +7,7 @@
 #include "dewgap/climate/synthesised_year_kernel.hpp"
 #include "dewgap/errors.hpp"
 #include "dewgap/numerics/sampling.hpp"
+#include "dewgap/numerics/split_mix.hpp"
 
 namespace dewgap::climate {
 namespace {
@@ -14,26 +15,9 @@ namespace {
 constexpr double wind_lag_one = 0.25;  // our convention
 constexpr double weibull_shape = 2.0;
 
-/// SplitMix64 of Steele, Lea and Flood (OOPSLA 2014).
-class SplitMix64 {
- public:
-  explicit SplitMix64(std::uint64_t seed) : state_(seed) {}
-  std::uint64_t next() {
-    state_ += 0x9e3779b97f4a7c15u;
-    std::uint64_t z = state_;
-    z = (z ^ (z >> 30)) * 0xbf58476d1ce4e5b9u;
-    z = (z ^ (z >> 27)) * 0x94d049bb133111ebu;
-    return z ^ (z >> 31);
-  }
-  double inside_unit_interval() { return (static_cast<double>(next() >> 12) + 0.5) * 0x1p-52; }
-
- private:
-  std::uint64_t state_;
-};
-
 // z[d] = r z[d-1] + sqrt(1 - r^2) e[d], round and round through the same year until it closes on itself.
 std::vector<double> autoregressive_days(std::uint64_t seed, DaySeries series, double lag_one) {
-  SplitMix64 random(SplitMix64(seed).next() + static_cast<std::uint64_t>(series));
+  numerics::SplitMix64 random(numerics::SplitMix64(seed).next() + static_cast<std::uint64_t>(series));
   std::vector<double> days(hours_of_common_year / hours_per_day);
   for (double& day : days) {
     day = std::sqrt(1.0 - lag_one * lag_one) * numerics::normal_quantile(random.inside_unit_interval());
@@ -67,12 +51,6 @@ std::vector<double> day_quantiles(std::uint64_t seed, DaySeries series, double l
     }
   }
   return quantiles;
-}
-
-double spread_of_days_K(double mean_C, double days, double yearly_sd_K) {
-  // sm sqrt(N), and the standard deviation of the logistic distribution that it scales; see degree_days.hpp.
-  const double scale_K = (1.45 - 0.0290 * mean_C + 0.0664 * yearly_sd_K) * std::sqrt(days);
-  return scale_K * pi / (2.0 * std::sqrt(3.0) * 1.698);
 }
 
 std::vector<double> wind_course(const MonthlyValues& mean_m_s, std::uint64_t seed) {

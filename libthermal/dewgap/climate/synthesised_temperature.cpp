@@ -4,6 +4,7 @@
 
 #include "dewgap/climate/degree_days.hpp"
 #include "dewgap/climate/places_kernel.hpp"
+#include "dewgap/climate/spread_of_days_kernel.hpp"
 #include "dewgap/climate/synthesised_year_kernel.hpp"
 
 namespace dewgap::climate {

@@ -18,10 +18,6 @@ enum class DaySeries : std::uint64_t { temperature = 1, humidity = 2, clearness 
 /// order of an autoregressive series, 0 <= lag_one < 1.
 std::vector<double> day_quantiles(std::uint64_t seed, DaySeries series, double lag_one);
 
-/// Standard deviation of the days of a month about its mean, K: Erbs, Klein and Beckman 1983 as in
-/// degree_days.hpp.
-double spread_of_days_K(double mean_C, double days, double yearly_sd_K);
-
 /// Erbs, Klein and Beckman's mean day: departure from the daily mean over the swing, at a clock hour.
 double mean_day_shape(double clock_h);
 
