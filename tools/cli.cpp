@@ -66,9 +66,11 @@ int end_of_parsing(const CLI::App& app, const CLI::ParseError& error,
     streams.out.flush();
     return code(streams.out ? ExitCode::computed : ExitCode::file_trouble);
   }
-  const bool lacks_verb = app.get_subcommands().empty();
-  streams.err << "dewgap: " << (lacks_verb ? verb_complaint(arguments) : harmless(error.what()))
-              << "\nTry dewgap --help.\n";
+  const auto verbs = app.get_subcommands();
+  const auto verb = verbs.empty() ? std::string() : " " + verbs.front()->get_name();
+  streams.err << "dewgap" << verb << ": "
+              << (verbs.empty() ? verb_complaint(arguments) : harmless(error.what())) << "\nTry dewgap"
+              << verb << " --help.\n";
   return code(ExitCode::bad_input);
 }
 

@@ -16,13 +16,13 @@ using test::opening_of;
 constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 
 TEST(SheetPlan, ThicknessGrowsWithASideOverTwoMetres) {
-  EXPECT_EQ(plan_sheet(opening_of(0.8, 1.960)).thickness_mm, 4);  // a sheet of just 2 m
+  EXPECT_NEAR(plan_sheet(opening_of(0.8, 1.960)).thickness_mm, 4.0, 1e-12);  // a sheet of just 2 m
   const auto plan = plan_sheet(opening_of(0.8, 1.961));
-  EXPECT_EQ(plan.thickness_mm, 5);
+  EXPECT_NEAR(plan.thickness_mm, 5.0, 1e-12);
   EXPECT_TRUE(gives_reason(plan, "5 mm sheet"));
   auto input = opening_of(0.8, 2.5);
   input.sheet_thickness_m = 0.006;
-  EXPECT_EQ(plan_sheet(input).thickness_mm, 6);
+  EXPECT_NEAR(plan_sheet(input).thickness_mm, 6.0, 1e-12);
   EXPECT_FALSE(gives_reason(plan_sheet(input), "5 mm sheet"));
 }
 
@@ -64,7 +64,8 @@ TEST(SheetPlan, GrowsWithTheOpening) {
 }
 
 TEST(SheetPlan, ReasonsAreShortSentences) {
-  for (const auto seat : {SheetSeat::overlapping, SheetSeat::inside_reveal}) {
+  for (const auto seat :
+       {SheetSeat::overlapping, SheetSeat::inside_reveal, SheetSeat::on_sash, SheetSeat::on_panes}) {
     for (const auto sheet : {SheetKind::acrylic, SheetKind::polycarbonate, SheetKind::petg, SheetKind::glass,
                              SheetKind::pet_film}) {
       for (const double face_m : {0.008, 0.030, 0.060}) {
@@ -73,7 +74,7 @@ TEST(SheetPlan, ReasonsAreShortSentences) {
           input.seat = seat;
           input.sheet = sheet;
           input.fixing_face_m = face_m;
-          input.screw_depth_m = 0.012;
+          input.screw_depth_m = side_m > 1.0 ? 0.022 : 0.012;
           input.largest_width_m = side_m + 0.030;
           input.opening.diagonals_m = {side_m * 1.4242, side_m * 1.4042};
           const auto plan = plan_sheet(input);
@@ -90,6 +91,25 @@ TEST(SheetPlan, ReasonsAreShortSentences) {
   }
 }
 
+TEST(SheetPlan, RejectsRigidSheetsThatBendAndFilmsThatDoNot) {
+  for (const auto sheet : {SheetKind::acrylic, SheetKind::polycarbonate, SheetKind::petg, SheetKind::glass}) {
+    auto input = opening_of(0.8, 1.2);
+    input.sheet = sheet;
+    input.sheet_thickness_m = 0.0019;
+    EXPECT_THROW(plan_sheet(input), InvalidInput);
+    input.sheet_thickness_m = 0.002;
+    EXPECT_NEAR(plan_sheet(input).thickness_mm, 2.0, 1e-12);
+  }
+  auto input = opening_of(0.8, 1.2);
+  input.sheet = SheetKind::pet_film;
+  for (const double bad_m : {0.000009, 0.0006}) {
+    input.sheet_thickness_m = bad_m;
+    EXPECT_THROW(plan_sheet(input), InvalidInput);
+  }
+  input.sheet_thickness_m = 0.0005;
+  EXPECT_NEAR(plan_sheet(input).thickness_mm, 0.5, 1e-12);
+}
+
 TEST(SheetPlan, RejectsBadInput) {
   const auto rejects = [](double SheetPlanInput::*field, double bad) {
     auto input = opening_of(0.8, 1.2);
@@ -98,7 +118,6 @@ TEST(SheetPlan, RejectsBadInput) {
   };
   for (const double bad : {-0.001, 200.0, not_a_number}) {
     rejects(&SheetPlanInput::overlap_m, bad);
-    rejects(&SheetPlanInput::fixing_face_m, bad);
     rejects(&SheetPlanInput::temperature_range_K, bad);
     rejects(&SheetPlanInput::tape_thickness_m, bad);
     rejects(&SheetPlanInput::tape_width_m, bad);
@@ -107,6 +126,9 @@ TEST(SheetPlan, RejectsBadInput) {
     EXPECT_THROW(plan_sheet(input), InvalidInput) << bad;
     input = opening_of(0.8, 1.2);
     input.screw_depth_m = bad;
+    EXPECT_THROW(plan_sheet(input), InvalidInput) << bad;
+    input = opening_of(0.8, 1.2);
+    input.fixing_face_m = bad;
     EXPECT_THROW(plan_sheet(input), InvalidInput) << bad;
   }
 }

@@ -9,6 +9,7 @@
 #include "tools/job/spelling.hpp"
 #include "tools/job/starter.hpp"
 #include "tools/job/survey_check_kernel.hpp"
+#include "tools/job/syntax_hint.hpp"
 
 namespace dewgap::tools {
 namespace {
@@ -62,6 +63,36 @@ TEST(Spelling, CountsEdits) {
   EXPECT_EQ(nearest_word("zzzzzzzz", {"kind", "frame"}), "") << "nothing is near";
 }
 
+TEST(Spelling, GuessesAPermittedWordOnlyWhenASlipOrTwoAway) {
+  EXPECT_EQ(nearest_permitted("Alumnium", {"steel", "aluminium"}), "aluminium");
+  EXPECT_EQ(nearest_permitted("pvcu", {"softwood", "PVC-U"}), "PVC-U");
+  EXPECT_EQ(nearest_permitted("protected", {"not protected", "consent given"}), "") << "the opposite";
+  EXPECT_EQ(nearest_permitted("a way out", {"not a way out", "might be needed"}), "") << "the opposite";
+  EXPECT_EQ(nearest_permitted("cheese", {"steel", "softwood"}), "");
+}
+
+TEST(SyntaxHint, SaysWhatToWriteInstead) {
+  EXPECT_EQ(syntax_hint("thickness_mm = 4,5"), "use a point: 4.5");
+  EXPECT_EQ(syntax_hint("temperature_C=-1,25  # cold, or so"), "use a point: -1.25");
+  EXPECT_EQ(syntax_hint("nearest = london"), "put words in straight quotes: \"london\"");
+  EXPECT_EQ(syntax_hint("x = \xE2\x80\x9Cnot known\xE2\x80\x9D"),
+            "put words in straight quotes: \"not known\"");
+  EXPECT_EQ(syntax_hint("use = 'don't know'"), "put words in straight quotes: \"don't know\"");
+  EXPECT_EQ(syntax_hint("feelers = [coin, \"paper\"]"), "put words in straight quotes, \"like this\"");
+  EXPECT_EQ(syntax_hint("catch_mm = 12 mm"), "give the number alone; its unit is in the key");
+}
+
+TEST(SyntaxHint, IsSilentWhereItWouldMislead) {
+  for (const auto* line : {"", "widths_mm = [903,900", "[window", "x = \"half a word", "x = 1.2.3", "x = ,"})
+    EXPECT_EQ(syntax_hint(line), std::string()) << line;
+}
+
+TEST(SyntaxHint, KnowsOtherWaysToSayNotKnown) {
+  for (const auto* text : {"unknown", "Dont know", "don't know", "don\xE2\x80\x99t know", " ? "})
+    EXPECT_TRUE(means_not_known(text)) << text;
+  for (const auto* text : {"", "known", "steel", "no"}) EXPECT_FALSE(means_not_known(text)) << text;
+}
+
 TEST(SurveyCheck, FieldPathsOfTheLibraryFindTheirKeys) {
   EXPECT_EQ(job_key_of("window.opening_widths"), "window.opening_widths_mm");
   EXPECT_EQ(job_key_of("window.opening_widths_m"), "window.opening_widths_mm");
@@ -88,6 +119,12 @@ TEST(Starter, AsksEachSafetyQuestionAndAnswersNone) {
   EXPECT_EQ(problem_lines("starter", read.problems), "");
   EXPECT_FALSE(read.answers.survey.settle_first.way_out);
   EXPECT_FALSE(read.answers.survey.settle_first.old_glass);
+}
+
+TEST(Starter, SaysNothingTwiceInOneSection) {
+  for (const auto* table : {&job_table(), &money_table()})
+    for (const auto& field : table->fields)
+      EXPECT_NE(field.help, table->find_section(field.section)->help) << field.path();
 }
 
 TEST(Starter, ReadsAsAMoneyFile) {

@@ -22,6 +22,7 @@ TEST(JsonAnswer, KeepsNumbersWhole) {
       answer.at("now_and_with_sheet").at("coldest_month_room_humidity_pct").at("p10").get<double>(), 42.0);
   EXPECT_EQ(answer.at("run").at("seed"), 1);
   EXPECT_EQ(answer.at("run").at("samples"), 256);
+  EXPECT_EQ(answer.at("run").at("samples_left_out"), 3);
   EXPECT_EQ(answer.at("tool").at("version"), version);
   EXPECT_EQ(answer.at("flags").size(), 1u);
   EXPECT_EQ(answer.at("cautions").at(0).at("brief"), "Screws: keep to the depth.");
@@ -56,6 +57,20 @@ TEST(JsonAnswer, HoldHasNoKeyForAFigureEvenIfTheAnswerHeldSome) {
   for (const auto* key :
        {"vent", "now_and_with_sheet", "money", "cut_and_fix", "inputs", "remedies", "after"})
     EXPECT_FALSE(answer.contains(key)) << key;
+}
+
+TEST(JsonAnswer, ThePlanGivesNoFigureThatItDoesNotHave) {
+  auto job = hand_made_answer();
+  auto& plan = job.assessment.figures->plan.value();
+  const auto cut = [&] { return json::parse(tools::json_answer(job)).at("cut_and_fix"); };
+  EXPECT_EQ(cut().at("sheet_count"), 1);
+  EXPECT_EQ(cut().at("batten_first"), false);
+  plan.pilot_depth_mm = plan.screw_length_mm = 0.0;
+  EXPECT_FALSE(cut().contains("pilot_depth_mm")) << "not measured";
+  EXPECT_FALSE(cut().contains("screw_length_mm"));
+  plan.fixing = FixingKind::beads;
+  EXPECT_EQ(cut().at("fixing"), "beads");
+  EXPECT_FALSE(cut().contains("screw_from_sheet_edge_mm"));
 }
 
 TEST(JsonAnswer, ANumberThatIsNotFiniteIsNotWritten) {

@@ -69,6 +69,7 @@ TEST(Reader, FacingIsAWordOrDegrees) {
     return test::replaced(shortest_job, "[window]\n", "[window]\nfacing = " + facing + "\n");
   };
   EXPECT_EQ(read_well(job("\"south-west\"")).window.facing_compass_deg, 225.0);
+  EXPECT_EQ(read_well(job("\"North\"")).window.facing_compass_deg, 0.0);
   EXPECT_EQ(read_well(job("12.5")).window.facing_compass_deg, 12.5);
   EXPECT_EQ(read_well(job("\"not known\"")).window.facing_compass_deg, std::nullopt);
 }
@@ -95,6 +96,47 @@ TEST(Reader, NotKnownIsNoAnswerWhereNothingCanBeWorkedOutWithout) {
     ASSERT_EQ(read.problems.size(), 1u) << line;
     EXPECT_NE(read.problems.front().what.find(key), std::string::npos);
   }
+}
+
+/// What is said about a job with one line more under [window].
+std::string told_of(const std::string& line) {
+  return problem_lines(
+      "job", read_job(test::replaced(shortest_job, "[window]\n", "[window]\n" + line + "\n")).problems);
+}
+
+TEST(Reader, OtherWaysToSayNotKnownPointAtIt) {
+  for (const auto* line : {"facing = \"unknown\"", "diagonals_mm = \"dont know\"", "panes = \"don't know\""})
+    EXPECT_NE(told_of(line).find("write \"not known\""), std::string::npos) << told_of(line);
+  const auto needed = read_job(test::replaced(shortest_job, "\"casement\"", "\"unknown\""));
+  ASSERT_EQ(needed.problems.size(), 1u);
+  EXPECT_NE(needed.problems.front().what.find("is no answer here"), std::string::npos);
+  EXPECT_EQ(problem_lines("job", read_job(shortest_job + "[job]\nname = \"unknown\"\n").problems), "");
+}
+
+TEST(Reader, AFaultOfSyntaxComesWithAHintOnItsOwnLine) {
+  const auto lines = test::lines_of(told_of("catch_stands_out_mm = 4,5"));
+  ASSERT_EQ(lines.size(), 2u);
+  EXPECT_TRUE(lines.back().starts_with("job:4:") && lines.back().ends_with(": hint: use a point: 4.5"))
+      << lines.back();
+  EXPECT_EQ(test::lines_of(told_of("panes = 1.2.3")).size(), 1u) << "nothing to guess";
+}
+
+TEST(Reader, ANearWordIsGuessed) {
+  EXPECT_NE(told_of("facing = \"northeast\"").find("is \"north-east\" meant?"), std::string::npos);
+}
+
+TEST(Reader, RangesAreThoseOfTheLibrary) {
+  const auto problem_count = [](const std::string& lines) {
+    return read_job(shortest_job + lines).problems.size();
+  };
+  EXPECT_EQ(problem_count("[room]\ntemperature_C = 9.9\n"), 1u);
+  EXPECT_EQ(problem_count("[room]\ntemperature_C = 10\n"), 0u);
+  EXPECT_EQ(problem_count("[expert]\nframe_u_value_W_m2K = 10.1\n"), 1u);
+  EXPECT_EQ(problem_count("[expert]\nframe_u_value_W_m2K = 0.3\n"), 0u);
+  EXPECT_EQ(problem_count("[expert]\nmean_pressure_Pa = -20.1\n"), 1u);
+  EXPECT_EQ(problem_count("[expert]\nmean_pressure_Pa = 20\n"), 0u);
+  EXPECT_EQ(problem_count("thickness_mm = 1.9\n"), 1u) << "a rigid sheet, told by the library";
+  EXPECT_EQ(problem_count("thickness_mm = 2\n"), 0u);
 }
 
 TEST(Reader, MoneyIsKeptInTheUnitsOfTheLibrary) {

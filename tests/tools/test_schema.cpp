@@ -54,6 +54,18 @@ TEST(Schema, FitsAnAnswerWithEveryPart) {
   EXPECT_EQ(complaints(json::parse(tools::json_answer(hand_made_answer()))), "");
 }
 
+TEST(Schema, FitsEveryKindOfFixing) {
+  for (const auto kind :
+       {FixingKind::turn_clips, FixingKind::screws, FixingKind::tape_only, FixingKind::beads}) {
+    auto job = hand_made_answer();
+    auto& plan = job.assessment.figures->plan.value();
+    plan.fixing = kind;
+    EXPECT_EQ(complaints(json::parse(tools::json_answer(job))), "");
+    plan.pilot_depth_mm = plan.screw_length_mm = 0.0;
+    EXPECT_EQ(complaints(json::parse(tools::json_answer(job))), "") << "depth not measured";
+  }
+}
+
 TEST(Schema, RefusesAnAnswerThatIsNotOne) {
   const auto whole = json::parse(tools::json_answer(hand_made_answer()));
   auto without = whole;

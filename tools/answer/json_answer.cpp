@@ -48,6 +48,7 @@ Json heading(const AnsweredJob& job) {
 void add_figures(Json& answer, const AnsweredJob& job) {
   const auto& figures = *job.assessment.figures;
   answer["run"]["samples_run"] = figures.samples;
+  answer["run"]["samples_left_out"] = figures.samples_left_out;
   answer["run"]["effective_samples"] = json_parts::finite(figures.effective_samples);
   answer["after"] = job.assessment.after;
   answer["place"] = figures.place_line;

@@ -92,28 +92,30 @@ Json money(const AnsweredJob& job) {
 }
 
 Json cut_and_fix(const SheetPlan& plan) {
-  Json json{{"width_mm", plan.width_mm},
+  Json json{{"sheet_count", plan.sheet_count},
+            {"width_mm", plan.width_mm},
             {"height_mm", plan.height_mm},
             {"thickness_mm", plan.thickness_mm},
             {"weight_kg", finite(plan.weight_kg)},
             {"movement_mm", finite(plan.movement_mm)},
             {"tape_length_m", finite(plan.tape_length_m)},
             {"out_of_square_mm", finite(plan.out_of_square_mm)},
+            {"batten_first", plan.batten_first},
             {"fixing", json_word(plan.fixing)},
             {"fixing_count", plan.fixing_count},
             {"marks_along_width_mm", plan.width_marks_mm},
             {"marks_along_height_mm", plan.height_marks_mm},
             {"reasons", plan.reasons},
             {"notes", plan.notes}};
-  if (plan.fixing == FixingKind::tape_only) return json;
+  if (plan.fixing == FixingKind::tape_only || plan.fixing == FixingKind::beads) return json;
   json["screw_from_sheet_edge_mm"] = finite(plan.fixing_offset_mm);
   json["pilot_diameter_mm"] = finite(plan.pilot_diameter_mm);
-  json["pilot_depth_mm"] = finite(plan.pilot_depth_mm);
+  if (plan.pilot_depth_mm > 0.0) json["pilot_depth_mm"] = finite(plan.pilot_depth_mm);
   if (plan.fixing == FixingKind::turn_clips) return json;
   json["hole_diameter_mm"] = finite(plan.hole_diameter_mm);
   json["slots_needed"] = plan.slots_needed;
   json["fixed_mark_mm"] = plan.fixed_mark_mm;
-  json["screw_length_mm"] = finite(plan.screw_length_mm);
+  if (plan.screw_length_mm > 0.0) json["screw_length_mm"] = finite(plan.screw_length_mm);
   return json;
 }
 

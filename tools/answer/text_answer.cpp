@@ -4,6 +4,7 @@
 
 #include <vector>
 
+#include "tools/answer/figures_text.hpp"
 #include "tools/answer/text_parts_kernel.hpp"
 
 namespace dewgap::tools {
@@ -18,6 +19,14 @@ void AnswerPage::heading() {
   const auto& by = job_.survey.settle_first.answered_by;
   line(fmt::format("Safety questions settled{}.",
                    by.empty() ? std::string() : fmt::format(" by {}", one_line(by, 33))));
+  few_cases();
+}
+
+/// That what was seen leaves few samples, so that ranges are rough.
+void AnswerPage::few_cases() {
+  constexpr double enough = 20.0;
+  if (figures().effective_samples < enough)
+    line(fmt::format("Few cases fit all you saw: {}.", figure(figures().effective_samples, 0)));
 }
 
 void AnswerPage::open_questions() {
@@ -56,13 +65,12 @@ void AnswerPage::guessed() {
   constexpr std::size_t most_lines = 2;
   const auto& list = figures().guessed;
   std::vector<std::string> fitting;
-  const auto* start = same_at_other_widths() ? "GUESSED (same answer at half and double)" : "GUESSED";
   std::string named;
   for (std::size_t i = 0; i < list.size(); ++i) {
     named += (i == 0 ? "" : "; ") + list[i];
     const std::size_t more = list.size() - i - 1;
     const auto tail = more == 0 ? std::string() : fmt::format("; {} more in --json", more);
-    auto lines = wrapped(fmt::format("{}: {}{}.", start, named, tail), page_columns, "", "  ");
+    auto lines = wrapped(fmt::format("GUESSED: {}{}.", named, tail), page_columns, "", "  ");
     if (lines.size() > most_lines && i > 0) break;
     fitting = std::move(lines);
   }

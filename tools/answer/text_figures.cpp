@@ -13,6 +13,7 @@ namespace {
 
 constexpr std::size_t label_columns = 18;
 constexpr std::size_t value_columns = 22;
+constexpr double mould_humidity = 0.8;
 
 std::string table_row(std::string_view label, const std::string& now, const std::string& with_sheet) {
   return padded(label, label_columns) + padded(now, value_columns) + with_sheet;
@@ -31,6 +32,20 @@ std::string humidity_limit(const Spread& limit) {
   if (limit.p50 >= any) return fmt::format("up to {} % or more", text(limit.p10));
   return fmt::format("up to {} ({} to {}) %", text(limit.p50), text(limit.p10),
                      limit.p90 >= any ? std::string("any") : text(limit.p90));
+}
+
+/// "9 (6 to 15) years, never in 2 %"; empty when the money file names no cost.
+std::string payback(const MoneySpread& money) {
+  constexpr double worth_telling = 0.01;
+  constexpr double beyond_telling_years = 100.0;
+  std::string text;
+  if (money.payback_years)
+    text = money.payback_years->p50 > beyond_telling_years
+               ? "over 100 years"
+               : fmt::format("{} years", ranged(*money.payback_years, 0));
+  if (money.never_pays_back_share > worth_telling)
+    text += fmt::format("{}never in {}", text.empty() ? "" : ", ", share_text(money.never_pays_back_share));
+  return text;
 }
 
 std::string times(double width) {
@@ -52,9 +67,15 @@ void AnswerPage::tape() {
     why += fmt::format(", {} if 200 mm of tape lifts", share_text(figures().lifted_tape_acceptable_share));
   why += fmt::format(". {}", figures().flip);
   paragraph(why + width_checks(), "  ", "  ");
+  if (leave) remedy();
+}
+
+/// The strongest that was tried; where it is enough it stands among the steps to take first instead.
+void AnswerPage::remedy() {
   const auto& told = job_.assessment.after;
-  for (const auto& remedy : figures().remedies)
-    if (std::find(told.begin(), told.end(), remedy) == told.end()) item(remedy);
+  const auto& remedies = figures().remedies;
+  if (!remedies.empty() && std::find(told.begin(), told.end(), remedies.back()) == told.end())
+    item(remedies.back());
 }
 
 bool AnswerPage::is_same(const WidthCheck& check) const {
@@ -67,9 +88,9 @@ bool AnswerPage::same_at_other_widths() const {
          std::all_of(checks.begin(), checks.end(), [&](const WidthCheck& check) { return is_same(check); });
 }
 
-/// What another width of the guesses turns; that nothing turns is told with the guesses.
+/// What another width of the guesses turns.
 std::string AnswerPage::width_checks() const {
-  if (same_at_other_widths()) return {};
+  if (same_at_other_widths()) return " At half and double our guesses: the same.";
   std::string all;
   for (const auto& check : figures().width_checks)
     all +=
@@ -88,20 +109,24 @@ void AnswerPage::now_and_with_sheet() {
                  side.draught_before_m3_h.p90 < 1.0 ? 2 : 1));
   line(table_row(fmt::format("Face, night {} C", figure(figures().frost_night_C, 0)), side.room_face_before_C,
                  side.room_face_after_C));
-  mould();
+  damp_at_face();
   heat_saved();
   money();
   weather_and_humidity();
 }
 
+bool AnswerPage::mould_is_near() const {
+  const auto& side = figures().now_and_with;
+  return side.room_face_humidity_before.p90 >= mould_humidity ||
+         side.room_face_humidity_after.p90 >= mould_humidity;
+}
+
 /// Humidity of the air at the room's face in the coldest month, where mould is to be feared.
-void AnswerPage::mould() {
-  constexpr double mould_humidity = 0.8;
-  const auto& before = figures().now_and_with.room_face_humidity_before;
-  const auto& after = figures().now_and_with.room_face_humidity_after;
-  if (before.p90 < mould_humidity && after.p90 < mould_humidity) return;
-  line(table_row("Mould from 80, %", ranged(before, 0, per_cent.per_base),
-                 ranged(after, 0, per_cent.per_base)));
+void AnswerPage::damp_at_face() {
+  const auto& side = figures().now_and_with;
+  if (mould_is_near())
+    line(table_row("Damp at face, %", ranged(side.room_face_humidity_before, 0, per_cent.per_base),
+                   ranged(side.room_face_humidity_after, 0, per_cent.per_base)));
 }
 
 void AnswerPage::heat_saved() {
@@ -111,34 +136,33 @@ void AnswerPage::heat_saved() {
                           figure(side.saved_frame_kWh.p50, 0), figure(side.saved_air_kWh.p50, 0),
                           figure(side.sun_lost_kWh.p50, 0));
   if (figures().money && figures().money->carbon_kg_per_year)
-    text += fmt::format(" Carbon: {} kg less.", ranged(*figures().money->carbon_kg_per_year, 0));
+    text += fmt::format(" Carbon: {} kg less a year.", ranged(*figures().money->carbon_kg_per_year, 0));
   paragraph(text, "", "  ");
 }
 
 void AnswerPage::money() {
   if (!figures().money) return;
   const auto& money = *figures().money;
-  constexpr double worth_telling = 0.01;
-  const bool some_never = money.never_pays_back_share >= worth_telling;
-  const auto never = share_text(money.never_pays_back_share);
   auto text =
       fmt::format("Money: {} {} a year", ranged(money.saved_per_year, 0), one_line(job_.currency, 12));
-  if (money.payback_years)
-    text += fmt::format(", paid back in {} years{}", ranged(*money.payback_years, 0),
-                        some_never ? fmt::format(" (never in {})", never) : "");
-  else if (some_never)
-    text += fmt::format(", never paid back in {} of cases", never);
+  if (const auto years = payback(money); !years.empty()) text += "; simple payback " + years;
   if (money.net_present_value)
-    text += fmt::format(", worth {} over its life", ranged(*money.net_present_value, 0));
+    text += fmt::format("; worth {} over its life", ranged(*money.net_present_value, 0));
   paragraph(text + ".", "", "  ");
 }
 
 void AnswerPage::weather_and_humidity() {
   const auto& side = figures().now_and_with;
+  const bool limit_is_told = figures().flip.find('%') != std::string::npos;
+  const auto limit = limit_is_told
+                         ? std::string()
+                         : fmt::format(", gap dry {}", humidity_limit(side.dry_up_to_room_humidity));
+  const auto mould = mould_is_near() ? fmt::format("; mould from {} % at the face",
+                                                   figure(per_cent.from_base(mould_humidity), 0))
+                                     : std::string();
   paragraph(
-      fmt::format("Coldest month, {} C: room humidity {} %, gap dry {}. {}.",
-                  figure(figures().coldest_month_C, 1), ranged(side.room_humidity, 0, per_cent.per_base),
-                  humidity_limit(side.dry_up_to_room_humidity), figures().place_line),
+      fmt::format("Coldest month, {} C: room humidity {} %{}{}. {}.", figure(figures().coldest_month_C, 1),
+                  ranged(side.room_humidity, 0, per_cent.per_base), limit, mould, figures().place_line),
       "", "  ");
 }
 

@@ -6,6 +6,7 @@
 #include <array>
 
 #include "dewgap/fitting/practice.hpp"
+#include "dewgap/materials/materials.hpp"
 #include "tools/answer/figures_text.hpp"
 #include "tools/answer/text_parts_kernel.hpp"
 #include "tools/job/units.hpp"
@@ -13,16 +14,21 @@
 namespace dewgap::tools::parts {
 namespace {
 
-std::string cut(const SheetPlan& plan, SheetKind material) {
-  const auto thickness = plan.thickness_mm > 0 ? fmt::format("{} mm ", plan.thickness_mm) : std::string();
-  return fmt::format("CUT: {}{}, {} mm wide x {} mm high, {} kg.", thickness, name_of(material),
-                     plan.width_mm, plan.height_mm, figure(plan.weight_kg, 1));
+std::string cut(const SheetPlan& plan, const SheetSurvey& sheet) {
+  const auto count =
+      plan.sheet_count == 1 ? std::string() : fmt::format(" {} sheets, each", plan.sheet_count);
+  return fmt::format("CUT: {:.3g} mm {},{} {} mm wide x {} mm high, {} kg.", plan.thickness_mm,
+                     name_of(sheet.material), count, plan.width_mm, plan.height_mm,
+                     figure(plan.weight_kg, 1));
 }
 
+/// Without a measured depth of timber there is none to give.
 std::string drilling(const SheetPlan& plan) {
+  auto text = fmt::format("pilot {} wide", figure(plan.pilot_diameter_mm, 1));
+  if (plan.pilot_depth_mm <= 0.0) return text;
   const bool shallow = plan.pilot_depth_mm < millimetres.from_base(practice::pilot_depth_m);
-  return fmt::format("pilot {} wide, {} deep{}", figure(plan.pilot_diameter_mm, 1),
-                     figure(plan.pilot_depth_mm, 0), shallow ? " (the timber ends there)" : "");
+  return text + fmt::format(", {} deep{}", figure(plan.pilot_depth_mm, 0),
+                            shallow ? " (the timber ends there)" : "");
 }
 
 /// How the fixings hold; a hole or slot that had to grow is among the overrides.
@@ -44,25 +50,46 @@ std::string marks(const SheetPlan& plan) {
                      fmt::join(plan.width_marks_mm, ", "), fmt::join(plan.height_marks_mm, ", "));
 }
 
-/// Where the physics overrode common practice.
-std::string overrides(const SheetPlan& plan) {
+/// Where the physics overrode common practice; what stands among the steps to take first is told already.
+std::string overrides(const SheetPlan& plan, const std::vector<std::string>& told) {
   std::string all;
-  for (const auto& reason : plan.reasons) all += " " + reason;
+  for (const auto& reason : plan.reasons)
+    if (std::find(told.begin(), told.end(), reason) == told.end()) all += " " + reason;
   return all;
+}
+
+std::string held_by(const SheetPlan& plan) {
+  switch (plan.fixing) {
+    case FixingKind::turn_clips:
+    case FixingKind::screws:
+      return fmt::format("{}; {}; {}", fixings(plan), marks(plan), drilling(plan));
+    case FixingKind::beads:
+      return "beads or battens round the reveal, no hole in the sheet";
+    case FixingKind::tape_only:
+      return plan.batten_first ? "a batten first; then ask again for the marks"
+                               : "tape or magnetic strip alone, nothing drilled";
+  }
+  return {};
+}
+
+std::string fix(const SheetPlan& plan) {
+  const bool drilled = plan.fixing == FixingKind::turn_clips || plan.fixing == FixingKind::screws;
+  return fmt::format("FIX{}{}: {}. Tape {} m{}.", drilled ? ", mm" : "",
+                     plan.sheet_count == 1 ? "" : ", each sheet", held_by(plan),
+                     figure(plan.tape_length_m, 2), plan.sheet_count == 1 ? "" : " a sheet");
 }
 
 }  // namespace
 
 void AnswerPage::cut_and_fix() {
-  if (!figures().plan || job_.assessment.headline == Headline::leave) return;
+  if (job_.assessment.headline == Headline::leave) return;
+  if (!figures().plan) {
+    line("CUT: not yet: see above.");
+    return;
+  }
   const SheetPlan& plan = *figures().plan;
-  paragraph(cut(plan, job_.survey.sheet.material), "", "  ");
-  const auto tape = fmt::format("Tape {} m.{}", figure(plan.tape_length_m, 2), overrides(plan));
-  if (plan.fixing == FixingKind::tape_only)
-    paragraph("FIX: " + tape, "", "  ");
-  else
-    paragraph(fmt::format("FIX, mm: {}; {}; {}. {}", fixings(plan), marks(plan), drilling(plan), tape), "",
-              "  ");
+  paragraph(cut(plan, job_.survey.sheet), "", "  ");
+  paragraph(fix(plan) + overrides(plan, job_.assessment.after), "", "  ");
 }
 
 }  // namespace dewgap::tools::parts

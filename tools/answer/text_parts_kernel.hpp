@@ -25,7 +25,10 @@ class AnswerPage : public SheetOfLines {
   bool is_same(const WidthCheck& check) const;
   bool same_at_other_widths() const;
   std::string width_checks() const;
-  void mould();
+  void few_cases();
+  void remedy();
+  bool mould_is_near() const;
+  void damp_at_face();
   void heat_saved();
   void money();
   void weather_and_humidity();

@@ -71,6 +71,8 @@ std::string_view json_word(FixingKind fixing) {
       return "screws";
     case FixingKind::tape_only:
       return "tape_only";
+    case FixingKind::beads:
+      return "beads";
   }
   return "tape_only";
 }

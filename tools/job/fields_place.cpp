@@ -1,6 +1,7 @@
 // Rows of [job], [place] and [settle_first].
 #include "dewgap/climate/places.hpp"
 #include "tools/job/field_kernel.hpp"
+#include "tools/job/spelling.hpp"
 
 namespace dewgap::tools::rows {
 namespace {
@@ -8,7 +9,12 @@ namespace {
 std::optional<std::string> unknown_place(const std::string& name) {
   if (name.empty()) return "this names no place";
   if (find_place(name) != nullptr) return std::nullopt;
-  return "no such place is carried; nearest spelling \"" + nearest_place_name(name) + "\"";
+  const auto nearest = nearest_place_name(name);
+  const bool alike = !nearest_word(in_small_letters(name),
+                                   {in_small_letters(nearest), std::string(find_place(nearest)->key)})
+                          .empty();
+  return "no such place is carried" + (alike ? "; nearest spelling \"" + nearest + "\"" : std::string()) +
+         "; see: dewgap places";
 }
 
 FieldRule place_rule() {
@@ -23,7 +29,8 @@ std::vector<Field> place_fields() {
   using enum Need;
   using enum Asked;
   return {
-      {"job", "name", optional, short_job, "which window this is", "\"Starter window, figures invented\"",
+      {"job", "name", optional, short_job, "a name for it, printed above the answer",
+       "\"Starter window, figures invented\"",
        text(
            2000, [](Survey & s) -> auto& { return s.name; })},
       {"job", "note", optional, short_job, "anything worth keeping; not used", "\"\"",
@@ -37,7 +44,7 @@ std::vector<Field> place_fields() {
            kilometres, {0, 1000}, [](Survey & s) -> auto& { return s.place.distance_km; })},
       {"place", "elevation_m", optional, short_job, "height of the house above the sea", "\"not known\"",
        number(
-           metres, {-450, 5000}, [](Survey & s) -> auto& { return s.place.elevation_m; })},
+           metres, {-400, 5000}, [](Survey & s) -> auto& { return s.place.elevation_m; })},
   };
 }
 

@@ -39,7 +39,7 @@ std::vector<Field> room_fields() {
            [](Survey & s) -> auto& { return s.room.use; })},
       {"room", "temperature_C", optional, short_job, "usual winter temperature while heated", "\"not known\"",
        number(
-           celsius, {5, 30}, [](Survey & s) -> auto& { return s.room.temperature_C; })},
+           celsius, {10, 30}, [](Survey & s) -> auto& { return s.room.temperature_C; })},
       {"room", "centre_mists", optional, short_job,
        "when the centre of the single pane mists, curtains open: nothing tells more about the room's "
        "humidity",
@@ -120,10 +120,10 @@ std::vector<Field> expert_fields() {
       {"expert", "mean_pressure_Pa", optional, on_request, "room over outdoors in winter, positive outwards",
        "\"not known\"",
        number(
-           pascals, {-50, 50}, [](Survey & s) -> auto& { return s.expert.mean_pressure_Pa; })},
+           pascals, {-20, 20}, [](Survey & s) -> auto& { return s.expert.mean_pressure_Pa; })},
       {"expert", "frame_u_value_W_m2K", optional, on_request, "of the old frame", "\"not known\"",
        number(
-           transmittance, {0.5, 12}, [](Survey & s) -> auto& { return s.expert.frame_u_value_W_m2K; })},
+           transmittance, {0.3, 10}, [](Survey & s) -> auto& { return s.expert.frame_u_value_W_m2K; })},
   };
 }
 

@@ -104,7 +104,7 @@ std::vector<Field> material_fields() {
            [](Survey & s) -> auto& { return s.sheet.material; })},
       {"sheet", "thickness_mm", optional, short_job, "thickness of the sheet or film", "\"not known\"",
        number(
-           millimetres, {0.02, 15}, [](Survey & s) -> auto& { return s.sheet.thickness_m; })},
+           millimetres, {0.01, 12}, [](Survey & s) -> auto& { return s.sheet.thickness_m; })},
       {"sheet", "cover", required, short_job,
        "what it is fixed to and covers: glass only, the moving sash, the fixed frame, or it stands in the "
        "reveal",

@@ -209,11 +209,18 @@ void require_rates(Reading& reading) {
                      fmt::format("{}: missing; needed with money.life_years, 0 is an answer", key));
 }
 
+/// The fault, and a line more with what to write instead.
+ReadFile stopped_by(const TomlFault& fault) {
+  ReadFile read{{}, {}, {{fault.mark, fault.what}}};
+  if (!fault.hint.empty()) read.problems.push_back({fault.mark, "hint: " + fault.hint});
+  return read;
+}
+
 }  // namespace
 
 ReadFile read_job(std::string_view text) {
   const TomlText toml = read_toml(text);
-  if (toml.fault) return {{}, {}, {{toml.fault->mark, toml.fault->what}}};
+  if (toml.fault) return stopped_by(*toml.fault);
   Reading reading(job_table());
   reading.read_root(toml.root);
   for (auto& problem : survey_problems(reading.answers().survey, reading.given(), reading.spoilt_sections()))
@@ -223,7 +230,7 @@ ReadFile read_job(std::string_view text) {
 
 ReadFile read_money(std::string_view text) {
   const TomlText toml = read_toml(text);
-  if (toml.fault) return {{}, {}, {{toml.fault->mark, toml.fault->what}}};
+  if (toml.fault) return stopped_by(*toml.fault);
   Reading reading(money_table());
   reading.read_root(toml.root);
   require_rates(reading);

@@ -25,7 +25,8 @@ struct ReadFile {
   std::vector<FileProblem> problems;
 };
 
-/// Everything wrong with the file at once, in the order of its lines; a fault of syntax stands alone. The
+/// Everything wrong with the file at once, in the order of its lines; a fault of syntax stands alone,
+/// with a hint where there is one. The
 /// job's survey has passed dewgap::problems() when `problems` is empty.
 ReadFile read_job(std::string_view text);
 ReadFile read_money(std::string_view text);

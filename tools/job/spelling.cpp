@@ -35,4 +35,24 @@ std::string nearest_word(std::string_view word, const std::vector<std::string>& 
   return nearest;
 }
 
+std::string in_small_letters(std::string_view word) {
+  std::string small(word);
+  for (char& c : small)
+    if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
+  return small;
+}
+
+std::string nearest_permitted(std::string_view word, const std::vector<std::string_view>& permitted) {
+  std::string nearest;
+  std::size_t least = word.size() + 64;
+  for (const auto candidate : permitted) {
+    const std::size_t distance = edit_distance(in_small_letters(word), in_small_letters(candidate));
+    const std::size_t slips = std::max<std::size_t>(1, candidate.size() / 4);
+    if (distance >= least || distance > slips) continue;
+    least = distance;
+    nearest = candidate;
+  }
+  return nearest;
+}
+
 }  // namespace dewgap::tools

@@ -15,4 +15,12 @@ std::size_t edit_distance(std::string_view one, std::string_view other);
 /// length.
 std::string nearest_word(std::string_view word, const std::vector<std::string>& known);
 
+/// The word with its letters A to Z made small.
+std::string in_small_letters(std::string_view word);
+
+/// The permitted word, as it is spelled there, that is a slip or two away: capital or small, at most a
+/// quarter of its letters (one in a short word). So "protected" never suggests "not protected". Empty when
+/// none is.
+std::string nearest_permitted(std::string_view word, const std::vector<std::string_view>& permitted);
+
 }  // namespace dewgap::tools

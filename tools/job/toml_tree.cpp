@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "tools/answer/plain_text.hpp"
+#include "tools/job/syntax_hint.hpp"
 #include "tools/job/toml_parser_kernel.hpp"
 
 namespace dewgap::tools {
@@ -64,7 +65,8 @@ std::optional<TomlFault> overlong_line(std::string_view text) {
     const std::size_t end = std::min(text.find('\n', start), text.size());
     if (end - start > most_line_bytes)
       return TomlFault{mark_at(text, start),
-                       fmt::format("line of {} bytes; at most {} are read", end - start, most_line_bytes)};
+                       fmt::format("line of {} bytes; at most {} are read", end - start, most_line_bytes),
+                       {}};
     start = end + 1;
   }
   return std::nullopt;
@@ -73,14 +75,20 @@ std::optional<TomlFault> overlong_line(std::string_view text) {
 std::optional<TomlFault> unreadable(std::string_view text) {
   if (text.size() > most_input_bytes)
     return TomlFault{
-        {}, fmt::format("larger than {} bytes; a file of this kind is a few thousand", most_input_bytes)};
+        {}, fmt::format("larger than {} bytes; a file of this kind is a few thousand", most_input_bytes), {}};
   if (const auto at = text.find('\0'); at != std::string_view::npos)
-    return TomlFault{mark_at(text, at), "a binary file: byte 0 found; this must be text"};
+    return TomlFault{mark_at(text, at), "a binary file: byte 0 found; this must be text", {}};
   if (const auto at = first_invalid_utf8(text))
-    return TomlFault{mark_at(text, *at), "not UTF-8 text; save the file as UTF-8"};
+    return TomlFault{mark_at(text, *at), "not UTF-8 text; save the file as UTF-8", {}};
   if (text.find_first_not_of(" \t\r\n") == std::string_view::npos)
-    return TomlFault{{}, "the file is empty; `dewgap starter` prints one to fill in"};
+    return TomlFault{{}, "the file is empty; `dewgap starter` prints one to fill in", {}};
   return overlong_line(text);
+}
+
+/// Line `number` of the text, from 1.
+std::string_view line_of(std::string_view text, int number) {
+  for (; number > 1; --number) text.remove_prefix(std::min(text.find('\n'), text.size() - 1) + 1);
+  return text.substr(0, text.find('\n'));
 }
 
 /// The parser's description, with a word of ours where its own would not be understood.
@@ -98,7 +106,8 @@ TomlText read_toml(std::string_view text) {
   const toml::parse_result parsed = toml::parse(text);
   if (!parsed) {
     const auto& error = parsed.error();
-    return {{}, TomlFault{mark_of(error.source()), fault_text(error.description())}};
+    const TextMark mark = mark_of(error.source());
+    return {{}, TomlFault{mark, fault_text(error.description()), syntax_hint(line_of(text, mark.line))}};
   }
   return {table_of(parsed.table()), std::nullopt};
 }

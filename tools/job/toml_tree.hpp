@@ -38,6 +38,7 @@ struct TomlEntry {
 struct TomlFault {
   TextMark mark;
   std::string what;
+  std::string hint;  ///< what to write instead, where that can be guessed
 };
 
 /// The tree of a text, or the fault that stopped the reading.

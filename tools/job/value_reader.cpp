@@ -4,6 +4,8 @@
 #include <cmath>
 
 #include "tools/job/compass.hpp"
+#include "tools/job/spelling.hpp"
+#include "tools/job/syntax_hint.hpp"
 #include "tools/job/value_reader_kernel.hpp"
 
 namespace dewgap::tools {
@@ -33,9 +35,15 @@ Complaint number_complaint(const TomlNode& node, PermittedRange permitted, Unit 
 }
 
 bool same_word(std::string_view one, std::string_view other) {
-  const auto small = [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; };
-  return std::equal(one.begin(), one.end(), other.begin(), other.end(),
-                    [&](char a, char b) { return small(a) == small(b); });
+  return in_small_letters(one) == in_small_letters(other);
+}
+
+/// That a word is not among those permitted, and which it may have been meant to be.
+std::string wrong_word(const TomlNode& node, const std::vector<std::string_view>& words) {
+  const auto* text = std::get_if<std::string>(&node.value);
+  const auto nearest = text == nullptr ? std::string() : nearest_permitted(*text, words);
+  return fmt::format("{} is none of the permitted words{}", value_text(node),
+                     nearest.empty() ? nearest : fmt::format("; is \"{}\" meant?", nearest));
 }
 
 /// Place of the node's word among the words, capital or small.
@@ -83,7 +91,7 @@ class Taking {
 
   Complaint operator()(const WordRule& rule) const {
     const auto place = place_of(node_, rule.words);
-    if (!place) return fmt::format("{} is none of the permitted words", value_text(node_));
+    if (!place) return wrong_word(node_, rule.words);
     rule.set(answers_, *place);
     return std::nullopt;
   }
@@ -96,7 +104,7 @@ class Taking {
     std::vector<std::size_t> places;
     for (const auto& node : *list) {
       const auto place = place_of(node, rule.words);
-      if (!place) return fmt::format("{} is none of the permitted words", value_text(node));
+      if (!place) return wrong_word(node, rule.words);
       places.push_back(*place);
     }
     rule.set(answers_, places);
@@ -124,8 +132,8 @@ class Taking {
 
   Complaint operator()(const CompassRule& rule) const {
     if (const auto* text = std::get_if<std::string>(&node_.value)) {
-      const auto bearing = compass_bearing_deg(*text);
-      if (!bearing) return fmt::format("{} is no compass word", value_text(node_));
+      const auto bearing = compass_bearing_deg(in_small_letters(*text));
+      if (!bearing) return wrong_word(node_, compass_words());
       rule.set(answers_, *bearing);
       return std::nullopt;
     }
@@ -183,7 +191,7 @@ class AsGiven {
   GivenValue operator()(const TextRule&) const { return described(std::get<std::string>(node_.value)); }
   GivenValue operator()(const CompassRule&) const {
     const auto* word = std::get_if<std::string>(&node_.value);
-    return word != nullptr ? described(*word) : measured(number_as_typed(node_), degrees);
+    return word != nullptr ? described(in_small_letters(*word)) : measured(number_as_typed(node_), degrees);
   }
 
  private:
@@ -196,6 +204,14 @@ class AsGiven {
 
   const TomlNode& node_;
 };
+
+/// Other ways to say "not known"; a free text may say what it likes.
+bool is_another_not_known(const Field& field, const TomlNode& node) {
+  const auto* text = std::get_if<std::string>(&node.value);
+  const auto* rule = std::get_if<TextRule>(&field.rule);
+  const bool free_text = rule != nullptr && !rule->complaint;
+  return text != nullptr && !free_text && means_not_known(*text);
+}
 
 }  // namespace
 
@@ -216,6 +232,10 @@ Complaint take_value(const Field& field, const TomlNode& node, FileAnswers& answ
       return "\"not known\" is no answer here: nothing can be worked out without it";
     return std::nullopt;
   }
+  if (is_another_not_known(field, node))
+    return field.need == Need::required
+               ? value_text(node) + " is no answer here: nothing can be worked out without it"
+               : value_text(node) + ": write \"not known\"";
   return std::visit(Taking(node, answers), field.rule);
 }
 

@@ -30,7 +30,7 @@ constexpr std::uint64_t least_samples = 16;
 constexpr std::uint64_t most_samples = 1'000'000;
 
 [[noreturn]] void bad_usage(const std::string& what) {
-  throw Failure(ExitCode::bad_input, fmt::format("dewgap assess: {}\n", what));
+  throw Failure(ExitCode::bad_input, fmt::format("dewgap assess: {}\nTry dewgap assess --help.\n", what));
 }
 
 /// A whole number as typed: digits only.

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "dewgap/assessment/cautions_kernel.hpp"
+#include "dewgap/assessment/setting_out_kernel.hpp"
 #include "dewgap/assessment/verdict_kernel.hpp"
 #include "dewgap/errors.hpp"
 #include "dewgap/numerics/sampling.hpp"
@@ -100,22 +101,6 @@ std::string place_line(const Setting& setting) {
     line += ", " + whole(std::abs(rise)) + (rise >= 0.0 ? " m higher" : " m lower");
   }
   return line;
-}
-
-std::optional<SheetPlan> plan_for(const Setting& setting) {
-  const Survey& survey = *setting.survey;
-  SheetPlanInput input;
-  input.opening = {.widths_m = survey.window.opening_widths_m,
-                   .heights_m = survey.window.opening_heights_m,
-                   .diagonals_m = survey.window.diagonals_m};
-  input.seat = survey.sheet.cover == Cover::reveal ? SheetSeat::inside_reveal : SheetSeat::overlapping;
-  input.sheet = survey.sheet.material;
-  input.sheet_thickness_m = survey.sheet.thickness_m;
-  input.fixing_face_m = survey.window.fixing_face_m.value_or(input.fixing_face_m);
-  input.screw_depth_m = survey.window.screw_depth_m;
-  input.tape_thickness_m = setting.window.tape_thickness_m;
-  input.tape_width_m = setting.window.tape_width_m;
-  return plan_sheet(input);
 }
 
 double guess_weight(const Influence& influence) {
@@ -266,7 +251,7 @@ Assessment assess(const Survey& survey, AssessOptions options) {
   answer.figures = figures_for(setting, run, verdict, outcomes, money);
   answer.figures->seed = options.seed;
   if (answer.headline != Headline::leave) {
-    answer.figures->plan = plan_for(setting);
+    answer.figures->plan = plan_for(survey, setting.window);
   }
   if (options.width_checks) {
     answer.figures->width_checks = {check_width(setting, options, 0.5), check_width(setting, options, 2.0)};

@@ -100,9 +100,20 @@ void check_window(const WindowSurvey& window, Findings& find) {
   find.range("window.facing", window.facing_compass_deg, {0.0, 360.0}, "deg");
 }
 
+/// A rigid sheet thinner than 2 mm doesn't stay flat: our convention, no source.
+void check_sheet_thickness(const SheetSurvey& sheet, Findings& find) {
+  const bool film = sheet.material == SheetKind::pet_film;
+  const PermittedRange permitted_m = film ? PermittedRange{0.00001, 0.0005} : PermittedRange{0.002, 0.012};
+  const double thickness_m = sheet.thickness_m.value_or(permitted_m.min);
+  const bool inside = thickness_m >= permitted_m.min && thickness_m <= permitted_m.max;
+  find.when(!inside, "sheet.thickness",
+            film ? "thickness of a film is out of range (permitted: 0.01 to 0.5 mm)"
+                 : "thickness of a rigid sheet is out of range (permitted: 2 to 12 mm)");
+}
+
 void check_sheet(const Survey& survey, Findings& find) {
   const auto& sheet = survey.sheet;
-  find.range("sheet.thickness", sheet.thickness_m, {0.00001, 0.02}, "m");
+  check_sheet_thickness(sheet, find);
   find.range("sheet.tape_thickness", sheet.tape_thickness_m, {0.0005, 0.03}, "m");
   find.range("sheet.tape_width", sheet.tape_width_m, {0.003, 0.06}, "m");
   find.range("sheet.curtain_gap", sheet.curtain_gap_m, {0.005, 0.25}, "m");

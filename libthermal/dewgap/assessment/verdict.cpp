@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "dewgap/assessment/setting_out_kernel.hpp"
 #include "dewgap/assessment/verdict_kernel.hpp"
 #include "dewgap/numerics/sampling.hpp"
 
@@ -122,6 +123,9 @@ std::vector<std::string> mend_first(const Survey& survey) {
   if (on_frame && catch_m > tape_m) {
     mend.push_back("Move the catch, or pack the sheet out by " + whole(1000.0 * (catch_m - tape_m)) +
                    " mm: it stands out.");
+  }
+  for (const auto& sentence : needed_before_setting_out(survey)) {
+    mend.push_back(sentence);
   }
   return mend;
 }

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
+#include <utility>
 
 #include "dewgap/fitting/movement.hpp"
 #include "dewgap/fitting/practice.hpp"
@@ -88,60 +90,117 @@ Fixings with_clips(Fixings fixings, double movement_m) {
 
 /// Width of frame that clips need: the practice's 35 mm at 20 mm overlap and 6 mm offset, more beyond either.
 double clip_face_needed_m(const SheetPlanInput& input, double clip_offset_m) {
-  const double extra_overlap_m =
-      input.seat == SheetSeat::overlapping ? std::max(0.0, input.overlap_m - practice::overlap_m) : 0.0;
+  const double extra_overlap_m = std::max(0.0, input.overlap_m - practice::overlap_m);
   return practice::clip_face_m + extra_overlap_m + (clip_offset_m - practice::clip_offset_m);
 }
 
 Fixings with_pilot(Fixings fixings, const SheetPlanInput& input) {
   fixings.pilot_diameter_m = practice::pilot_diameter_m;
-  fixings.pilot_depth_m = practice::pilot_depth_m;
   if (!input.screw_depth_m) {
-    fixings.reasons.push_back("Depth of timber not measured: check it before drilling 40 mm.");
+    fixings.reasons.push_back("Measure the timber before drilling: depth not given.");
     return fixings;
   }
+  fixings.pilot_depth_m = std::min(practice::pilot_depth_m, *input.screw_depth_m);
   if (*input.screw_depth_m < practice::pilot_depth_m) {
-    fixings.pilot_depth_m = *input.screw_depth_m;
     fixings.notes.push_back("Pilot holes no deeper than " + whole_mm_text(fixings.pilot_depth_m) +
                             ": the timber ends there.");
-  }
-  if (*input.screw_depth_m < practice::shallowest_screw_m) {
-    fixings.reasons.push_back("Under 15 mm of timber won't hold a screw: fix a batten first.");
   }
   return fixings;
 }
 
-}  // namespace
-
-Fixings fixings_for(const SheetPlanInput& input, int width_mm, int height_mm) {
-  if (input.sheet == SheetKind::pet_film) {
-    Fixings none{.kind = FixingKind::tape_only};
-    none.reasons.push_back("Film is held by its tape alone: no clips, no screws.");
-    return none;
+/// No clip, screw, mark or pilot; glass is too heavy to be left like that.
+Fixings held_by_tape(const SheetPlanInput& input, std::string note) {
+  Fixings taped{.kind = FixingKind::tape_only};
+  taped.notes.push_back(std::move(note));
+  if (input.sheet == SheetKind::glass) {
+    taped.reasons.push_back("Tape alone must not carry glass: take plastic, or stand it on a bead.");
   }
-  const Fixings marked{.width_marks_mm = edge_marks_mm(width_mm),
-                       .height_marks_mm = edge_marks_mm(height_mm)};
-  const double longer_m = std::max(width_mm, height_mm) * 1e-3;
-  Fixings clips = with_clips(marked, thermal_movement_m(input.sheet, longer_m, input.temperature_range_K));
-  const double needed_m = clip_face_needed_m(input, clips.offset_m);
-  const bool room_for_clips = input.fixing_face_m >= needed_m;
+  return taped;
+}
+
+Fixings batten_first(const std::string& reason) {
+  Fixings none{.kind = FixingKind::tape_only, .batten_reason = reason};
+  none.reasons.push_back(reason);
+  return none;
+}
+
+/// A screw 12 mm inside the sheet's edge lands (overlap - 12 mm) inside the timber: at least 8 mm, or it
+/// splits out.
+std::optional<std::string> why_no_screw_holds(const SheetPlanInput& input, const CutSize& size) {
+  constexpr double rounding_m = 1e-9;
+  const double needed_m = practice::hole_offset_m + practice::screw_inside_timber_m - rounding_m;
+  if (size.corner_overlap_m >= needed_m) {
+    return std::nullopt;
+  }
+  if (input.fixing_face_m.value_or(needed_m) < needed_m) {
+    return "The face is too narrow to hold a screw: fix a batten first.";
+  }
+  return "Overlap of " + tenth_mm_text(std::max(0.0, size.corner_overlap_m)) +
+         " is too small to hold a screw: fix a batten first.";
+}
+
+Fixings clips_in_timber(Fixings clips, const SheetPlanInput& input, double face_needed_m) {
+  if (!input.fixing_face_m) {
+    clips.reasons.push_back("Face not measured: clips need " + whole_mm_text(face_needed_m) +
+                            " of flat timber.");
+  }
   if (input.sheet == SheetKind::glass) {
     clips.reasons.push_back("Glass can't be drilled: turn clips only.");
-    if (!room_for_clips) {
-      clips.reasons.push_back("Face " + whole_mm_text(input.fixing_face_m) + ", clips need " +
-                              whole_mm_text(needed_m) + ": widen it with a batten.");
-    }
-    return with_pilot(std::move(clips), input);
   }
-  if (room_for_clips) {
-    return with_pilot(std::move(clips), input);
+  return with_pilot(std::move(clips), input);
+}
+
+Fixings fixed_to_timber(const SheetPlanInput& input, const CutSize& size) {
+  if (input.screw_depth_m.value_or(practice::shallowest_screw_m) < practice::shallowest_screw_m) {
+    return batten_first("Under 15 mm of timber won't hold a screw: fix a batten first.");
   }
-  Fixings screws = with_screws(marked, input, width_mm, height_mm);
+  const Fixings marked{.width_marks_mm = edge_marks_mm(size.width_mm),
+                       .height_marks_mm = edge_marks_mm(size.height_mm)};
+  const double longer_m = std::max(size.width_mm, size.height_mm) * 1e-3;
+  Fixings clips = with_clips(marked, thermal_movement_m(input.sheet, longer_m, input.temperature_range_K));
+  const double needed_m = clip_face_needed_m(input, clips.offset_m);
+  const double face_m = input.fixing_face_m.value_or(needed_m);
+  if (face_m >= needed_m) {
+    return clips_in_timber(std::move(clips), input, needed_m);
+  }
+  if (input.sheet == SheetKind::glass) {
+    return batten_first("Glass can't be drilled and clips need " + whole_mm_text(needed_m) +
+                        " of face: fix a batten first.");
+  }
+  if (const auto why = why_no_screw_holds(input, size)) {
+    return batten_first(*why);
+  }
+  Fixings screws = with_screws(marked, input, size.width_mm, size.height_mm);
   screws.kind = FixingKind::screws;
-  screws.reasons.insert(screws.reasons.begin(), "Face " + whole_mm_text(input.fixing_face_m) +
-                                                    ", turn clips need " + whole_mm_text(needed_m) +
-                                                    ": screws instead.");
+  screws.reasons.insert(screws.reasons.begin(), "Face " + whole_mm_text(face_m) + ", turn clips need " +
+                                                    whole_mm_text(needed_m) + ": screws instead.");
   return with_pilot(std::move(screws), input);
+}
+
+bool is_timber(FrameKind frame) {
+  return frame == FrameKind::softwood || frame == FrameKind::hardwood;
+}
+
+}  // namespace
+
+Fixings fixings_for(const SheetPlanInput& input, const CutSize& size) {
+  if (input.sheet == SheetKind::pet_film) {
+    return held_by_tape(input, "Film is held by its tape alone: no clips, no screws.");
+  }
+  if (input.seat == SheetSeat::inside_reveal) {
+    Fixings beads{.kind = FixingKind::beads};
+    beads.notes.push_back(
+        "Beads or battens round the reveal hold it, no hole in the sheet (common practice, no source).");
+    return beads;
+  }
+  if (input.seat == SheetSeat::on_panes) {
+    return held_by_tape(input, "Glazing bars are not drilled: tape or magnetic strip only.");
+  }
+  if (!is_timber(input.frame)) {
+    return held_by_tape(input,
+                        "No timber here: tape or magnetic strip only; ask before drilling metal or PVC-U.");
+  }
+  return fixed_to_timber(input, size);
 }
 
 }  // namespace dewgap::fitting

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "dewgap/fitting/sheet_plan.hpp"
+#include "dewgap/fitting/sheet_size_kernel.hpp"
 
 namespace dewgap::fitting {
 
@@ -18,11 +19,12 @@ struct Fixings {
   int fixed_mark_mm = 0;
   double pilot_diameter_m = 0.0;
   double pilot_depth_m = 0.0;
+  std::string batten_reason;  ///< not empty: a batten first, and no fixings
   std::vector<std::string> reasons;
   std::vector<std::string> notes;
 };
 
-/// Fixings of a sheet of the given size; none for a film.
-Fixings fixings_for(const SheetPlanInput& input, int width_mm, int height_mm);
+/// Fixings of a sheet of the given size.
+Fixings fixings_for(const SheetPlanInput& input, const CutSize& size);
 
 }  // namespace dewgap::fitting

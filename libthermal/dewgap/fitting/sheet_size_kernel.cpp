@@ -13,9 +13,11 @@ namespace dewgap::fitting {
 namespace {
 
 constexpr PermittedRange opening_range_m{0.1, 4.0};
+constexpr PermittedRange glass_range_m{0.02, 4.0};
 constexpr PermittedRange diagonal_range_m{0.1, 6.0};
 constexpr double diagonal_tolerance = 0.05;
 constexpr int least_cut_mm = 50;
+constexpr double least_skew_told_m = 1e-3;  // less is within the reading of a tape measure
 
 /// One direction of the opening.
 struct Side {
@@ -61,14 +63,19 @@ double shift_from_diagonals_m(const MeasuredOpening& opening) {
   return std::abs(first_m * first_m - second_m * second_m) / (4.0 * width_m);
 }
 
+bool sized_from_glass(const SheetPlanInput& input) {
+  return input.seat == SheetSeat::on_sash || input.seat == SheetSeat::on_panes;
+}
+
 SideCut overlapping_cut(const Side& side, const SheetPlanInput& input) {
   const double opening_m = *std::max_element(side.measured_m.begin(), side.measured_m.end());
-  const double overlap_m = std::min(input.overlap_m, input.fixing_face_m);
+  const double overlap_m = permitted_overlap_m(input);
   const double wanted_m = opening_m + 2.0 * overlap_m;
   const std::string label(side.label);
-  SideCut free{nearest_mm(wanted_m), overlap_m,
-               label + ": largest of three, " + whole_mm_text(opening_m) + ", plus " +
-                   whole_mm_text(overlap_m) + " a side."};
+  const std::string measured = sized_from_glass(input) ? ": visible glass " : ": largest of three, ";
+  SideCut free{
+      nearest_mm(wanted_m), overlap_m,
+      label + measured + whole_mm_text(opening_m) + ", plus " + whole_mm_text(overlap_m) + " a side."};
   if (!side.recess_m) {
     return free;
   }
@@ -101,17 +108,20 @@ SideCut inside_cut(const Side& side, const SheetPlanInput& input) {
               tenth_mm_text(movement_m) + " to move" + skew + "."};
 }
 
-std::vector<std::string> overlap_notes(const SheetPlanInput& input, double least_overlap_m, double skew_m) {
+std::vector<std::string> overlap_notes(const SheetPlanInput& input, const CutSize& size) {
   std::vector<std::string> notes;
-  if (input.overlap_m > input.fixing_face_m) {
-    notes.push_back("Overlap cut to " + whole_mm_text(input.fixing_face_m) + ": the face is no wider.");
+  const double overlap_m = permitted_overlap_m(input);
+  if (input.fixing_face_m && overlap_m == *input.fixing_face_m && overlap_m < input.overlap_m) {
+    notes.push_back("Overlap cut to " + whole_mm_text(overlap_m) + ": the face is no wider.");
+  } else if (input.seat == SheetSeat::on_panes && overlap_m < input.overlap_m) {
+    notes.push_back("Two sheets share a glazing bar: " + whole_mm_text(overlap_m) +
+                    " overlap suits bars from 18 mm, our convention.");
   }
-  const double at_corner_m = least_overlap_m - skew_m / 2.0;
-  if (skew_m > 1e-3) {
-    notes.push_back("Opening is " + tenth_mm_text(skew_m) + " out of square: overlap " +
-                    tenth_mm_text(std::max(0.0, at_corner_m)) + " at two corners.");
+  if (size.out_of_square_m > least_skew_told_m) {
+    notes.push_back("Opening is " + tenth_mm_text(size.out_of_square_m) + " out of square: overlap " +
+                    tenth_mm_text(std::max(0.0, size.corner_overlap_m)) + " at two corners.");
   }
-  if (at_corner_m < input.tape_width_m) {
+  if (size.corner_overlap_m < input.tape_width_m) {
     notes.push_back("Tape is " + whole_mm_text(input.tape_width_m) +
                     " wide, more than the overlap: use narrower tape.");
   }
@@ -120,23 +130,35 @@ std::vector<std::string> overlap_notes(const SheetPlanInput& input, double least
 
 }  // namespace
 
+double permitted_overlap_m(const SheetPlanInput& input) {
+  const double wanted_m = input.seat == SheetSeat::on_panes
+                              ? std::min(input.overlap_m, practice::bar_overlap_m)
+                              : input.overlap_m;
+  return std::min(wanted_m, input.fixing_face_m.value_or(wanted_m));
+}
+
 CutSize cut_size(const SheetPlanInput& input) {
   const auto& opening = input.opening;
+  const auto range_m = sized_from_glass(input) ? glass_range_m : opening_range_m;
   for (std::size_t i = 0; i < 3; ++i) {
-    require_in_range(opening.widths_m[i], opening_range_m, "widths_m", "m");
-    require_in_range(opening.heights_m[i], opening_range_m, "heights_m", "m");
+    require_in_range(opening.widths_m[i], range_m, "widths_m", "m");
+    require_in_range(opening.heights_m[i], range_m, "heights_m", "m");
   }
   const double skew_m = shift_from_diagonals_m(opening);
   const Side width{"Width", "widths_m", "largest_width_m", opening.widths_m, input.largest_width_m, skew_m};
   const Side height{"Height", "heights_m", "largest_height_m", opening.heights_m, input.largest_height_m,
                     0.0};
-  const bool overlapping = input.seat == SheetSeat::overlapping;
+  const bool overlapping = input.seat != SheetSeat::inside_reveal;
   const SideCut across = overlapping ? overlapping_cut(width, input) : inside_cut(width, input);
   const SideCut up = overlapping ? overlapping_cut(height, input) : inside_cut(height, input);
-  CutSize size{
-      across.cut_mm, up.cut_mm, std::min(across.overlap_m, up.overlap_m), skew_m, {across.reason, up.reason}};
+  CutSize size{.width_mm = across.cut_mm,
+               .height_mm = up.cut_mm,
+               .least_overlap_m = std::min(across.overlap_m, up.overlap_m),
+               .out_of_square_m = skew_m,
+               .notes = {across.reason, up.reason}};
   if (overlapping) {
-    for (auto& note : overlap_notes(input, size.least_overlap_m, skew_m)) {
+    size.corner_overlap_m = size.least_overlap_m - (skew_m > least_skew_told_m ? skew_m / 2.0 : 0.0);
+    for (auto& note : overlap_notes(input, size)) {
       size.notes.push_back(std::move(note));
     }
   }

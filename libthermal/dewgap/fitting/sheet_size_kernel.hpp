@@ -11,10 +11,14 @@ namespace dewgap::fitting {
 struct CutSize {
   int width_mm = 0;
   int height_mm = 0;
-  double least_overlap_m = 0.0;  ///< of the two directions, after limits; overlapping sheets only
+  double least_overlap_m = 0.0;   ///< of the two directions, after limits; overlapping sheets only
+  double corner_overlap_m = 0.0;  ///< the same where an opening out of square takes most of it
   double out_of_square_m = 0.0;
   std::vector<std::string> notes;
 };
+
+/// The face that limits the overlap: the one measured, and half a glazing bar for a sheet on a pane.
+double permitted_overlap_m(const SheetPlanInput& input);
 
 /// Throws InvalidInput for the opening, its diagonals and its recess; the other fields are checked by
 /// plan_sheet.

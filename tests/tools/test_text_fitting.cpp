@@ -1,0 +1,88 @@
+// What the text says about cutting and fixing, for each kind of fixing.
+#include <gtest/gtest.h>
+
+#include "hand_made_answer.hpp"
+#include "run_cli.hpp"
+#include "tools/answer/plain_text.hpp"
+#include "tools/answer/text_answer.hpp"
+
+namespace dewgap::test {
+namespace {
+
+constexpr std::size_t most_columns = 62;
+
+/// The text as if its lines had never been broken.
+std::string text_of_answer(const tools::AnsweredJob& job) {
+  const auto text = tools::text_answer(job);
+  for (const auto& line : lines_of(text)) EXPECT_LE(tools::columns_of(line), most_columns) << line;
+  return replaced(replaced(text, "\n  ", " "), "\n", " ");
+}
+
+bool holds(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+SheetPlan& plan_of(tools::AnsweredJob& job) {
+  return job.assessment.figures->plan.value();
+}
+
+TEST(TextFitting, TheThicknessIsAlwaysTold) {
+  auto job = hand_made_answer();
+  EXPECT_TRUE(holds(text_of_answer(job), "CUT: 4 mm acrylic, 943 mm wide"));
+  plan_of(job).thickness_mm = 2.5;
+  EXPECT_TRUE(holds(text_of_answer(job), "CUT: 2.5 mm acrylic")) << "not rounded";
+  job.survey.sheet.material = SheetKind::pet_film;
+  plan_of(job).thickness_mm = 0.05;
+  EXPECT_TRUE(holds(text_of_answer(job), "CUT: 0.05 mm "));
+}
+
+TEST(TextFitting, SeveralSheetsAreCountedAndTheFiguresAreOfEach) {
+  auto job = hand_made_answer();
+  EXPECT_FALSE(holds(text_of_answer(job), "each"));
+  plan_of(job).sheet_count = 2;
+  const auto text = text_of_answer(job);
+  EXPECT_TRUE(holds(text, "acrylic, 2 sheets, each 943 mm wide")) << text;
+  EXPECT_TRUE(holds(text, "FIX, mm, each sheet: ")) << text;
+  EXPECT_TRUE(holds(text, "Tape 4.92 m a sheet.")) << text;
+}
+
+TEST(TextFitting, BeadsHaveNoMarks) {
+  auto job = hand_made_answer();
+  plan_of(job).fixing = FixingKind::beads;
+  const auto text = text_of_answer(job);
+  EXPECT_TRUE(holds(text, "FIX: beads or battens round the reveal")) << text;
+  for (const auto* part : {"pilot", "screws 12", "from left"}) EXPECT_FALSE(holds(text, part)) << part;
+}
+
+TEST(TextFitting, TapeAloneAndABattenToComeHaveNoMarks) {
+  auto job = hand_made_answer();
+  plan_of(job).fixing = FixingKind::tape_only;
+  EXPECT_TRUE(holds(text_of_answer(job), "FIX: tape or magnetic strip alone, nothing drilled. Tape 4.92 m."));
+  plan_of(job).batten_first = true;
+  plan_of(job).batten_reason = "Too little timber: a batten.";
+  plan_of(job).reasons = {"Too little timber: a batten."};
+  job.assessment.after = plan_of(job).reasons;
+  const auto text = text_of_answer(job);
+  EXPECT_TRUE(holds(text, "FIX: a batten first; then ask again for the marks.")) << text;
+  EXPECT_EQ(text.find("Too little timber"), text.rfind("Too little timber")) << "told once";
+  EXPECT_FALSE(holds(text, "pilot"));
+}
+
+TEST(TextFitting, APilotWithoutADepthIsGivenNone) {
+  auto job = hand_made_answer();
+  plan_of(job).pilot_depth_mm = 0.0;
+  const auto text = text_of_answer(job);
+  EXPECT_TRUE(holds(text, "pilot 3.0 wide. Tape")) << text;
+  EXPECT_FALSE(holds(text, "deep"));
+}
+
+TEST(TextFitting, WithoutAPlanTheCutIsNotYet) {
+  auto job = hand_made_answer();
+  job.assessment.figures->plan.reset();
+  EXPECT_TRUE(holds(text_of_answer(job), "CUT: not yet: see above."));
+  job.assessment.headline = Headline::leave;
+  EXPECT_FALSE(holds(text_of_answer(job), "CUT"));
+}
+
+}  // namespace
+}  // namespace dewgap::test
