@@ -34,6 +34,12 @@ class CalculationFailed : public std::runtime_error {
 };
 
 /// Throws InvalidInput unless permitted.min <= value <= permitted.max; NaN throws.
-void require_in_range(double value, PermittedRange permitted, std::string_view field, std::string_view unit);
+inline void require_in_range(double value, PermittedRange permitted, std::string_view field,
+                             std::string_view unit) {
+  const bool inside = value >= permitted.min && value <= permitted.max;  // false for NaN
+  if (!inside) [[unlikely]] {
+    throw InvalidInput(field, value, permitted, unit);
+  }
+}
 
 }  // namespace dewgap

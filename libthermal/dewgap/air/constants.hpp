@@ -5,7 +5,7 @@ namespace dewgap::constants {
 
 inline constexpr double stefan_boltzmann_W_m2K4 = 5.670374419e-8;  // CODATA 2018, exact to the digits shown
 inline constexpr double stefan_boltzmann_en_673_W_m2K4 = 5.67e-8;  // EN 673, from memory
-inline constexpr double en_673_mean_temperature_K = 283.0;          // EN 673 5.3: of all gaps, from memory
+inline constexpr double en_673_mean_temperature_K = 283.0;         // EN 673 5.3: of all gaps, from memory
 inline constexpr double celsius_zero_K = 273.15;                   // SI, exact
 inline constexpr double standard_gravity_m_s2 = 9.80665;           // CGPM 1901, exact
 inline constexpr double molar_gas_J_molK = 8.314462618;            // CODATA 2018

@@ -114,8 +114,10 @@ std::vector<std::string> mend_first(const Survey& survey) {
   if (survey.timber.bottom_rail == TimberFeel::soft) {
     mend.push_back("Repair the soft bottom rail.");
   }
-  if (survey.timber.bottom_rail == TimberFeel::wet_now || survey.timber.water_pools.value_or(false)) {
+  if (survey.timber.bottom_rail == TimberFeel::wet_now) {
     mend.push_back("Let the wet timber dry, and find where the water comes from.");
+  } else if (survey.timber.water_pools.value_or(false)) {
+    mend.push_back("Find where the water on the sill comes from.");
   }
   const double catch_m = survey.window.catch_stands_out_m.value_or(0.0);
   const double tape_m = survey.sheet.tape_thickness_m.value_or(0.006);

@@ -34,11 +34,4 @@ InvalidInput::InvalidInput(std::string_view field, double value, PermittedRange 
 InvalidInput::InvalidInput(std::string_view field, std::string_view why)
     : std::invalid_argument(std::string(field) + ": " + std::string(why)), field_(field) {}
 
-void require_in_range(double value, PermittedRange permitted, std::string_view field, std::string_view unit) {
-  const bool inside = value >= permitted.min && value <= permitted.max;  // false for NaN
-  if (!inside) {
-    throw InvalidInput(field, value, permitted, unit);
-  }
-}
-
 }  // namespace dewgap
