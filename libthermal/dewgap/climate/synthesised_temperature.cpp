@@ -43,7 +43,7 @@ struct Moments {
 
 Moments moments_of_month(const std::vector<double>& season, const std::vector<double>& days,
                          std::size_t first, std::size_t end) {
-  const double count = static_cast<double>(end - first);
+  const auto count = static_cast<double>(end - first);
   double season_mean = 0.0;
   double days_mean = 0.0;
   for (std::size_t i = first; i < end; ++i) {
