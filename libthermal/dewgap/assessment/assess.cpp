@@ -68,13 +68,13 @@ void run_all(const Setting& setting, WeightedRuns& runs) {
   double kept = 0.0;
   SolveStatus failure = SolveStatus::converged;
   for (std::size_t i = 0; i < runs.samples.size(); ++i) {
-    auto figures = run_sample(setting, runs.samples[i]);
+    const auto figures = run_sample(setting, runs.samples[i]);
     if (figures.status != SolveStatus::converged) {
       failure = figures.status;
       continue;
     }
     settled.samples.push_back(runs.samples[i]);
-    settled.figures.push_back(std::move(figures));
+    settled.figures.push_back(figures);
     settled.weights.push_back(runs.weights[i]);
     kept += runs.weights[i];
   }

@@ -72,7 +72,7 @@ std::vector<double> daily_minima_of(std::span<const double> hourly) {
 }
 
 MonthLine::MonthLine() : calendar_(calendar_of(hours_of_common_year)) {
-  const double year_h = static_cast<double>(calendar_.hours());
+  const auto year_h = static_cast<double>(calendar_.hours());
   const auto middle_h = [&](std::size_t month) {
     return 12.0 * static_cast<double>(calendar_.first_day[month] + calendar_.first_day[month + 1]);
   };
