@@ -14,8 +14,9 @@
 namespace dewgap {
 namespace {
 
-/// Raised when a sample's balance does not settle; the run reports it as a status.
-struct NotSettled {
+/// Raised when a sample's balance does not settle; run_sample reports it as a status.
+struct NotSettled : CalculationFailed {
+  explicit NotSettled(SolveStatus how) : CalculationFailed(explain(how)), status(how) {}
   SolveStatus status;
 };
 
@@ -195,15 +196,19 @@ void add_old_pane(const Setting& setting, const UnknownValues& sample, SampleFig
 
 }  // namespace
 
-OptionFigures run_option(const Setting& setting, const UnknownValues& sample, VentOption vent,
-                         TapeFault fault, double excess_scale) {
-  OptionFigures figures;
+OldWinter old_winter(const Setting& setting, const UnknownValues& sample) {
   const Moment winter = winter_moment(setting, sample);
-  const auto season = winter_figures(setting, sample, winter, vent, fault);
+  return {.moment = winter, .draught_m3_h = draught_before_m3_h(setting, sample, winter)};
+}
+
+OptionFigures run_option(const Setting& setting, const UnknownValues& sample, VentOption vent,
+                         TapeFault fault, double excess_scale, const OldWinter& winter) {
+  OptionFigures figures;
+  const auto season = winter_figures(setting, sample, winter.moment, vent, fault);
   figures.draught_after_m3_h = season.draught_after_m3_h;
   figures.air_loss_W_K = season.loss_W_K - season.closed_loss_W_K;
-  const double before = draught_before_m3_h(setting, sample, winter);
-  figures.excess_factor = excess_scale * sealing_factor(sample, before, season.draught_after_m3_h);
+  figures.excess_factor =
+      excess_scale * sealing_factor(sample, winter.draught_m3_h, season.draught_after_m3_h);
 
   const auto month = gap_case_for(setting, sample, month_moment(setting, sample, figures.excess_factor), vent,
                                   CurtainState::open, fault);
@@ -223,12 +228,13 @@ OptionFigures run_option(const Setting& setting, const UnknownValues& sample, Ve
 SampleFigures run_sample(const Setting& setting, const UnknownValues& sample) {
   SampleFigures figures;
   try {
-    const Moment winter = winter_moment(setting, sample);
-    figures.draught_before_m3_h = draught_before_m3_h(setting, sample, winter);
+    const auto old = old_winter(setting, sample);
+    const Moment& winter = old.moment;
+    figures.draught_before_m3_h = old.draught_m3_h;
     for (std::size_t i = 0; i < vent_options.size(); ++i) {
-      figures.options[i] = run_option(setting, sample, vent_options[i], TapeFault::none, 1.0);
+      figures.options[i] = run_option(setting, sample, vent_options[i], TapeFault::none, 1.0, old);
     }
-    figures.lifted = run_option(setting, sample, VentOption::sealed, TapeFault::lifted_200_mm, 1.0);
+    figures.lifted = run_option(setting, sample, VentOption::sealed, TapeFault::lifted_200_mm, 1.0, old);
     figures.glass_u_before = glass_u(setting, sample, winter, single_stack, figures.flags);
     figures.glass_u_after = glass_u(setting, sample, winter, double_stack, figures.flags);
     add_old_pane(setting, sample, figures);

@@ -53,9 +53,17 @@ struct SampleFigures {
 
 SampleFigures run_sample(const Setting& setting, const UnknownValues& sample);
 
-/// The design-condition check of one option alone, with the room's excess scaled: for remedies.
+/// The heating season's mean and the old window's draught in it: the same for every option of a sample.
+struct OldWinter {
+  Moment moment;
+  double draught_m3_h = 0.0;
+};
+OldWinter old_winter(const Setting& setting, const UnknownValues& sample);
+
+/// The design-condition check of one option alone, with the room's excess scaled: for remedies. Throws
+/// CalculationFailed when a balance does not settle.
 OptionFigures run_option(const Setting& setting, const UnknownValues& sample, VentOption vent,
-                         TapeFault fault, double excess_scale);
+                         TapeFault fault, double excess_scale, const OldWinter& winter);
 
 /// No film at the coldest place in the month's means.
 bool is_dry(const OptionFigures& figures);

@@ -95,7 +95,8 @@ std::vector<HumidityRemedy> humidity_remedies(const Setting& setting, const Weig
   for (const double scale : remedy_scales) {
     HumidityRemedy remedy{.excess_scale = scale, .extra_airflow_m3_h = background_m3_h * (1.0 / scale - 1.0)};
     for (std::size_t i = 0; i < runs.samples.size(); ++i) {
-      const auto option = run_option(setting, runs.samples[i], vent, TapeFault::none, scale);
+      const auto option = run_option(setting, runs.samples[i], vent, TapeFault::none, scale,
+                                     old_winter(setting, runs.samples[i]));
       remedy.acceptable_share += is_acceptable(option, runs.frost_night_hours) ? runs.weights[i] : 0.0;
     }
     remedies.push_back(remedy);
