@@ -9,8 +9,6 @@ namespace dewgap {
 namespace {
 
 constexpr PermittedRange temperatures_C{-60.0, 80.0};
-constexpr double droplets_from_g_m2 = 30.0;  // BS 5250:2002, from memory
-constexpr double runs_above_g_m2 = 50.0;     // the same
 
 }  // namespace
 

@@ -13,6 +13,8 @@ double temperature_factor(double surface_temperature_C, double room_temperature_
 /// Bands of the film that a vertical impermeable face retains, BS 5250:2002 (from memory): below 30 g/m2
 /// mist, 30 to 50 droplets begin to run, above 50 runs. Both edges belong to droplets; no film at all is dry.
 /// film_g_m2 0 to 1e6.
+inline constexpr double droplets_from_g_m2 = 30.0;
+inline constexpr double runs_above_g_m2 = 50.0;
 enum class FilmBand { dry, mist, droplets, runs };
 FilmBand film_band(double film_g_m2);
 std::string_view name_of(FilmBand band);

@@ -5,6 +5,7 @@
 
 #include "dewgap/air/saturation.hpp"
 #include "dewgap/errors.hpp"
+#include "dewgap/moisture/timber_kernel.hpp"
 #include "dewgap/moisture/transfer.hpp"
 
 namespace dewgap {
@@ -13,41 +14,10 @@ namespace {
 constexpr PermittedRange wood_temperatures_C{-30.0, 80.0};
 constexpr PermittedRange moistures_kg_kg{0.0, 2.5};
 
-/// Moisture content against humidity at one temperature.
-struct Isotherm {
-  double scale;  // kg/kg
-  double k;
-  double k1;
-  double k2;
-};
-
-Isotherm isotherm_at(double t) {
-  // Wood Handbook eq. 4-5, constants for degrees Celsius (from memory); 18 / W gives kg/kg.
-  return {.scale = 18.0 / (349.0 + 1.29 * t + 0.0135 * t * t),
-          .k = 0.805 + 0.000736 * t - 0.00000273 * t * t,
-          .k1 = 6.27 - 0.00938 * t - 0.000303 * t * t,
-          .k2 = 1.91 + 0.0407 * t - 0.000293 * t * t};
-}
-
-double moisture_at(const Isotherm& wood, double humidity) {
-  // Eq. 4-5: M = 18/W [x/(1 - x) + (K1 x + 2 K1 K2 x^2)/(1 + K1 x + K1 K2 x^2)], x = K h.
-  const double x = wood.k * humidity;
-  const double first = wood.k1 * x;
-  const double second = first * wood.k2 * x;
-  return wood.scale * (x / (1.0 - x) + (first + 2.0 * second) / (1.0 + first + second));
-}
-
-double slope_at(const Isotherm& wood, double humidity) {
-  // Eq. 4-5 differentiated: of the quotient a/b with b = 1 + K1 x + K1 K2 x^2.
-  const double x = wood.k * humidity;
-  const double first = wood.k1 * x;
-  const double second = first * wood.k2 * x;
-  const double b = 1.0 + first + second;
-  const double a_slope = wood.k1 * (1.0 + 4.0 * wood.k2 * x);
-  const double b_slope = wood.k1 * (1.0 + 2.0 * wood.k2 * x);
-  const double dissolved = (a_slope * b - (first + 2.0 * second) * b_slope) / (b * b);
-  return wood.scale * wood.k * (1.0 / ((1.0 - x) * (1.0 - x)) + dissolved);
-}
+using moisture_kernel::Isotherm;
+using moisture_kernel::isotherm_at;
+using moisture_kernel::moisture_at;
+using moisture_kernel::slope_at;
 
 /// Humidity at which moisture + drag * humidity reaches the target, 1 when it is not reached. Newton inside a
 /// bracket; after 20 steps bisection, which 55 more end at rounding.
