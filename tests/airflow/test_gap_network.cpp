@@ -130,11 +130,6 @@ TEST(GapNetwork, SpreadJointsShareTheWhole) {
   EXPECT_THROW(spread_joint_over_height(1.0, 0.6, 1.0, 1.0, 0.5, 3), InvalidInput);
 }
 
-TEST(GapNetwork, BreathingIsTheIdealGasOfOneSwingADay) {
-  EXPECT_NEAR(thermal_breathing_m3_s(0.03, 15.0, 9.85) * 86400.0, 0.03 * 15.0 / 283.0, 1e-15);
-  EXPECT_THROW(thermal_breathing_m3_s(-1.0, 15.0, 10.0), InvalidInput);
-}
-
 TEST(GapNetwork, RefusesWhatIsOutsideItsRange) {
   const double nan = std::numeric_limits<double>::quiet_NaN();
   EXPECT_THROW(flows_at_pressure({}, {}, nan), InvalidInput);

@@ -77,10 +77,4 @@ std::vector<PlacedOpening> spread_over_height(const SlotShape& whole, double low
 std::vector<PlacedOpening> spread_joint_over_height(double coefficient_m3_h_m, double exponent,
                                                     double length_m, double low_m, double high_m, int count);
 
-/// Exchange without mean pressure or buoyancy: thermal breathing of the gap's air as its temperature swings,
-/// m3/s averaged over a day, entering from the side whose openings are larger by conductance share. Ideal gas
-/// at constant pressure, one swing a day: volume x swing / mean absolute temperature, over 86400 s. Volume 0
-/// to 100 m3, swing 0 to 100 K, mean temperature -60 to 80 C.
-double thermal_breathing_m3_s(double gap_volume_m3, double daily_swing_K, double mean_temperature_C);
-
 }  // namespace dewgap

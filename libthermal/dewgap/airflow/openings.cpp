@@ -47,6 +47,23 @@ FlowResistance orifice_resistance(double area_m2, double discharge_coefficient, 
   return {.laminar_Pa_s_m3 = laminar, .quadratic_Pa_s2_m6 = air_density_kg_m3 / (2.0 * jet_m2 * jet_m2)};
 }
 
+FlowResistance weep_resistance(double diameter_m, double depth_m, int count, double air_density_kg_m3,
+                               double air_viscosity_Pa_s) {
+  require_in_range(diameter_m, {5e-4, 0.1}, "diameter_m", "m");
+  require_in_range(depth_m, {0.0, 0.5}, "depth_m", "m");
+  require_in_range(count, {1, 1000}, "count", "");
+  constexpr double discharge_coefficient = 0.6;
+  const double radius_m = 0.5 * diameter_m;
+  const double area_m2 = std::numbers::pi * radius_m * radius_m;
+  const FlowResistance hole =
+      orifice_resistance(area_m2, discharge_coefficient, air_density_kg_m3, air_viscosity_Pa_s);
+  // Hagen-Poiseuille flow through the bore (textbook), in series with the hole.
+  const double friction = 8.0 * air_viscosity_Pa_s * depth_m / (area_m2 * radius_m * radius_m);
+  // Equal holes side by side share the flow.
+  return {.laminar_Pa_s_m3 = (hole.laminar_Pa_s_m3 + friction) / count,
+          .quadratic_Pa_s2_m6 = hole.quadratic_Pa_s2_m6 / (static_cast<double>(count) * count)};
+}
+
 FlowResistance joint_resistance(double coefficient_m3_h_m, double exponent, double length_m) {
   require_in_range(coefficient_m3_h_m, {0.0, 1000.0}, "coefficient_m3_h_m", "m3/(h m)");
   require_in_range(exponent, {0.5, 1.0}, "exponent", "");

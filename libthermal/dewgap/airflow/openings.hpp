@@ -43,6 +43,16 @@ FlowResistance orifice_resistance(double area_m2, double discharge_coefficient =
                                   double air_density_kg_m3 = joint_air_density_kg_m3,
                                   double air_viscosity_Pa_s = joint_air_viscosity_Pa_s);
 
+/// Weep: `count` (1 to 1000) equal round holes, 0.5 to 100 mm wide, bored through `depth_m` (0 to 0.5 m) of a
+/// rail. Laminar: Sampson's thin hole and Hagen-Poiseuille friction, 8 mu depth / (pi radius^4), added, which
+/// is within 1 % of creeping flow through a bore of any length (Dagan, Weinbaum and Pfeffer, J. Fluid Mech.
+/// 115 (1982) 505, from memory); quadratic: that of orifice_resistance. A bore longer than two diameters
+/// passes up to a third more at high Reynolds numbers (coefficient 0.8 rather than 0.6). Leaves out: water
+/// that stands in the bore, insect mesh.
+FlowResistance weep_resistance(double diameter_m, double depth_m, int count,
+                               double air_density_kg_m3 = joint_air_density_kg_m3,
+                               double air_viscosity_Pa_s = joint_air_viscosity_Pa_s);
+
 /// A measured or tabulated joint: Q = coefficient length (dp / 1 Pa)^exponent, refitted to laminar +
 /// quadratic so that flow is exact at 1 Pa and at 10 Pa. coefficient_m3_h_m is at 1 Pa per metre, 0 to 1000;
 /// exponent 0.5 to 1; length 0 to 100 m; no coefficient or no length is shut. With exponent 2/3 the refit

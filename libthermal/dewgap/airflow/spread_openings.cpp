@@ -33,13 +33,4 @@ std::vector<PlacedOpening> spread_joint_over_height(double coefficient_m3_h_m, d
   return placed(joint_resistance(coefficient_m3_h_m, exponent, length_m / count), low_m, high_m, count);
 }
 
-double thermal_breathing_m3_s(double gap_volume_m3, double daily_swing_K, double mean_temperature_C) {
-  constexpr double seconds_per_day = 86400.0;
-  require_in_range(gap_volume_m3, {0.0, 100.0}, "gap_volume_m3", "m3");
-  require_in_range(daily_swing_K, {0.0, 100.0}, "daily_swing_K", "K");
-  require_in_range(mean_temperature_C, {-60.0, 80.0}, "mean_temperature_C", "C");
-  // Ideal gas at constant pressure: dV = V dT / T, drawn in once a day.
-  return gap_volume_m3 * daily_swing_K / constants::kelvin(mean_temperature_C) / seconds_per_day;
-}
-
 }  // namespace dewgap
