@@ -5,6 +5,7 @@
 
 #include "dewgap/air/humid_air.hpp"
 #include "dewgap/errors.hpp"
+#include "dewgap/gap/latent_heat_kernel.hpp"
 #include "dewgap/moisture/criteria.hpp"
 #include "dewgap/moisture/transfer.hpp"
 
@@ -81,25 +82,14 @@ VapourBalance vapour_of(const GapCase& c, const GapFlows& flows, const StackSolu
                                    face_convection, volumetric_heat_capacity_J_m3K(gap_C, gap_vapour_Pa))});
 }
 
-/// Latent heat at a face; across 0 C the film is part ice, part water: blended over half a kelvin, since a
-/// jump there would leave some states without a balance.
-double film_latent_heat_J_kg(double face_C) {
-  constexpr double half_band_K = 0.25;
-  if (std::abs(face_C) >= half_band_K) {
-    return latent_heat_J_kg(face_C);
-  }
-  const double water_share = (face_C + half_band_K) / (2.0 * half_band_K);
-  const double ice = latent_heat_J_kg(-half_band_K);
-  return ice + water_share * (latent_heat_J_kg(half_band_K) - ice);
-}
-
 /// The stack with the heat that condensing vapour sets free at the colder face.
 Stack with_latent_heat(const GapCase& c, const Stack& stack, const StackSolution& heat,
                        double condensation_kg_s) {
   Stack warmed = stack;
   const std::size_t face = colder_face(c, heat);
-  const double latent_W_m2 =
-      condensation_kg_s * film_latent_heat_J_kg(heat.face_temperature_C[face]) / c.gap_area_m2;
+  const double latent_W_m2 = condensation_kg_s *
+                             gap_kernel::film_latent_heat(heat.face_temperature_C[face]).value_J_kg /
+                             c.gap_area_m2;
   const bool is_outer = face == outer_face(c);
   auto& layer = warmed.layers[is_outer ? c.gap_index : c.gap_index + 1];
   (is_outer ? layer.inner_face_heat_W_m2 : layer.outer_face_heat_W_m2) += latent_W_m2;

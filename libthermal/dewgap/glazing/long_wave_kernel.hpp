@@ -56,12 +56,21 @@ class LongWaveExchange {
       transmittance_[i] = layers[i].long_wave_transmittance;
       any_transmits_ = any_transmits_ || transmittance_[i] > 0.0;
     }
-    constant_[0] = surroundings.from_outdoors_W_m2;
-    constant_[faces - 1] = surroundings.from_room_W_m2;
+    from_outdoors_[0] = 1.0;
+    from_room_[faces - 1] = 1.0;
     if (any_transmits_) {
       share_through_layers();
     } else {
       share_between_neighbours();
+    }
+    set_surroundings(surroundings);
+  }
+
+  /// Other surroundings for the same layers.
+  void set_surroundings(LongWaveSurroundings surroundings) {
+    for (std::size_t f = 0; f < faces; ++f) {
+      constant_[f] =
+          from_outdoors_[f] * surroundings.from_outdoors_W_m2 + from_room_[f] * surroundings.from_room_W_m2;
     }
   }
 
@@ -93,6 +102,13 @@ class LongWaveExchange {
     const double leaving = emissivity_[f] * black[f] + reflectance(f) * irradiance[f] +
                            transmittance_[f / 2] * irradiance[behind(f)];
     return irradiance[f] - leaving;
+  }
+
+  /// Net flux towards outdoors at the outermost face, W/m2: what the surroundings outdoors gain.
+  double outdoor_flux_W_m2(const FaceVector<Layers>& irradiance, const FaceVector<Layers>& black) const {
+    const double leaving =
+        emissivity_[0] * black[0] + reflectance(0) * irradiance[0] + transmittance_[0] * irradiance[1];
+    return leaving - irradiance[0];
   }
 
  private:
@@ -129,7 +145,8 @@ class LongWaveExchange {
     }
     // Diagonally dominant in its rows with some to spare (emissivity >= 0.01), hence never singular.
     const numerics::LuFactors<faces> factors(system);
-    constant_ = factors.solve(constant_);
+    from_outdoors_ = factors.solve(from_outdoors_);
+    from_room_ = factors.solve(from_room_);
     for (std::size_t g = 1; g + 1 < faces; ++g) {
       FaceVector<Layers> unit{};
       unit[facing(g)] = emissivity_[g];
@@ -143,6 +160,9 @@ class LongWaveExchange {
   bool any_transmits_ = false;
   FaceVector<Layers> emissivity_{};
   std::array<double, Layers> transmittance_{};
+  FaceVector<Layers>
+      from_outdoors_{};  // irradiance of each face for a unit of black radiation from that side
+  FaceVector<Layers> from_room_{};
   FaceVector<Layers> constant_{};
   numerics::SquareMatrix<faces> share_;
 };

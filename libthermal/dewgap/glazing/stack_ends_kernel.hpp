@@ -68,6 +68,10 @@ struct DeclaredEnds {
 template <std::size_t Layers>
 using RealEquations = StackEquations<Layers, RealEnds>;
 
+/// Radiation from the two sides: sky by its view factor, ground and facing walls for the rest; the room is
+/// black.
+LongWaveSurroundings surroundings_of(const OutdoorClimate& outdoors, const RoomClimate& room);
+
 /// The prepared equations of a stack of `Layers` layers under real conditions. Input must be valid.
 template <std::size_t Layers>
 RealEquations<Layers> real_equations(const Stack& stack, const OutdoorClimate& outdoors,

@@ -28,16 +28,14 @@ GapModel gap_model(const Stack& stack, std::size_t i) {
   return model;
 }
 
-// Radiation from the two sides: sky by its view factor, ground and facing walls for the rest; the room is
-// black.
-LongWaveSurroundings surroundings(const OutdoorClimate& outdoors, const RoomClimate& room) {
+}  // namespace
+
+LongWaveSurroundings surroundings_of(const OutdoorClimate& outdoors, const RoomClimate& room) {
   const double sky = outdoors.sky_view_factor;
   return {
       sky * black_W_m2(outdoors.sky_temperature_C) + (1.0 - sky) * black_W_m2(outdoors.ground_temperature_C),
       black_W_m2(room.radiant_temperature_C)};
 }
-
-}  // namespace
 
 template <std::size_t Layers>
 RealEquations<Layers> real_equations(const Stack& stack, const OutdoorClimate& outdoors,
@@ -45,7 +43,7 @@ RealEquations<Layers> real_equations(const Stack& stack, const OutdoorClimate& o
   RealEquations<Layers> equations;
   auto& parts = equations.parts;
   parts.emission = BlackEmission::stefan_boltzmann();
-  parts.long_wave = LongWaveExchange<Layers>(stack.layers, surroundings(outdoors, room));
+  parts.long_wave = LongWaveExchange<Layers>(stack.layers, surroundings_of(outdoors, room));
   for (std::size_t i = 0; i < Layers; ++i) {
     const auto& layer = stack.layers[i];
     parts.resistance_m2K_W[i] = layer.thickness_m / layer.conductivity_W_mK;

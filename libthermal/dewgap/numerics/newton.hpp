@@ -7,6 +7,7 @@
 #include <cmath>
 #include <cstddef>
 #include <limits>
+#include <optional>
 #include <utility>
 
 #include "dewgap/validity.hpp"
@@ -24,6 +25,28 @@ struct SquareMatrix {
   double& operator()(std::size_t row, std::size_t column) { return entries[row * N + column]; }
   double operator()(std::size_t row, std::size_t column) const { return entries[row * N + column]; }
 };
+
+/// Forward and back substitution with factors L and U in one matrix, rows in `order`.
+template <std::size_t N>
+Vector<N> substitute(const SquareMatrix<N>& lu, const std::array<std::size_t, N>& order,
+                     const Vector<N>& reciprocal_pivot, const Vector<N>& b) {
+  Vector<N> x{};
+  for (std::size_t i = 0; i < N; ++i) {
+    double sum = b[order[i]];
+    for (std::size_t j = 0; j < i; ++j) {
+      sum -= lu(i, j) * x[j];
+    }
+    x[i] = sum;
+  }
+  for (std::size_t i = N; i-- > 0;) {
+    double sum = x[i];
+    for (std::size_t j = i + 1; j < N; ++j) {
+      sum -= lu(i, j) * x[j];
+    }
+    x[i] = sum * reciprocal_pivot[i];
+  }
+  return x;
+}
 
 /// LU factors with row exchanges (Golub and Van Loan, Matrix Computations, algorithm 3.4.1), made in place of
 /// `matrix`, which must outlive them.
@@ -43,24 +66,10 @@ class LuFactors {
   bool singular() const { return singular_; }
 
   /// Solution of A x = b; only when not singular.
-  Vector<N> solve(const Vector<N>& b) const {
-    Vector<N> x{};
-    for (std::size_t i = 0; i < N; ++i) {
-      double sum = b[order_[i]];
-      for (std::size_t j = 0; j < i; ++j) {
-        sum -= lu_(i, j) * x[j];
-      }
-      x[i] = sum;
-    }
-    for (std::size_t i = N; i-- > 0;) {
-      double sum = x[i];
-      for (std::size_t j = i + 1; j < N; ++j) {
-        sum -= lu_(i, j) * x[j];
-      }
-      x[i] = sum * reciprocal_pivot_[i];
-    }
-    return x;
-  }
+  Vector<N> solve(const Vector<N>& b) const { return substitute(lu_, order_, reciprocal_pivot_, b); }
+
+  const std::array<std::size_t, N>& order() const { return order_; }
+  const Vector<N>& reciprocal_pivots() const { return reciprocal_pivot_; }
 
  private:
   void exchange_rows(std::size_t k) {
@@ -96,6 +105,33 @@ class LuFactors {
   std::array<std::size_t, N> order_{};
   Vector<N> reciprocal_pivot_{};
   bool singular_ = false;
+};
+
+/// LU factors that keep their matrix: for a sequence of systems whose Jacobian changes little.
+template <std::size_t N>
+class KeptLuFactors {
+ public:
+  /// Takes over a matrix; false when it is singular.
+  bool factorise(const SquareMatrix<N>& matrix) {
+    matrix_ = matrix;
+    const LuFactors<N> factors(matrix_);
+    held_ = !factors.singular();
+    order_ = factors.order();
+    reciprocal_pivot_ = factors.reciprocal_pivots();
+    return held_;
+  }
+  bool held() const { return held_; }
+  /// As PassingFactors::full_step; the factors stay.
+  std::optional<Vector<N>> full_step(const SquareMatrix<N>& jacobian, const Vector<N>& residual) {
+    return factorise(jacobian) ? std::optional(solve(residual)) : std::nullopt;
+  }
+  Vector<N> solve(const Vector<N>& b) const { return substitute(matrix_, order_, reciprocal_pivot_, b); }
+
+ private:
+  SquareMatrix<N> matrix_;
+  std::array<std::size_t, N> order_{};
+  Vector<N> reciprocal_pivot_{};
+  bool held_ = false;
 };
 
 /// What a system of equations says at one point.
@@ -159,12 +195,22 @@ struct NewtonStep {
   }
 };
 
+/// Newton's full step by factors that are made where they are used, and forgotten. None when singular.
+struct PassingFactors {
+  template <std::size_t N>
+  std::optional<Vector<N>> full_step(SquareMatrix<N>& jacobian, const Vector<N>& residual) const {
+    const LuFactors<N> factors(jacobian);
+    return factors.singular() ? std::nullopt : std::optional(factors.solve(residual));
+  }
+};
+
 /// Newton's method from `start`. A system has evaluate(x) -> NewtonPoint and step_limit(step), the largest
 /// share of a step (above 0, at most 1) that it wants taken. A step is halved until the sum of |residual|
 /// falls; when ten halvings do not help, as at a kink of the residual, the last and shortest step is taken
-/// all the same.
-template <std::size_t N, class System>
-NewtonResult<N> solve_newton(const System& system, const Vector<N>& start, const NewtonOptions& options) {
+/// all the same. `linear` makes the full steps.
+template <std::size_t N, class System, class Linear>
+NewtonResult<N> solve_newton(const System& system, const Vector<N>& start, const NewtonOptions& options,
+                             Linear&& linear) {
   NewtonResult<N> result{start};
   NewtonStep<N> step;
   while (true) {
@@ -185,16 +231,20 @@ NewtonResult<N> solve_newton(const System& system, const Vector<N>& start, const
     if (result.iterations == options.max_iterations) {
       return result;
     }
-    const LuFactors<N> factors(point.jacobian);
-    if (factors.singular()) {
+    const auto full = linear.full_step(point.jacobian, point.residual);
+    if (!full) {
       result.status = SolveStatus::singular;
       return result;
     }
-    const auto full = factors.solve(point.residual);
-    step = {result.solution, full, system.step_limit(full), norm, 0};
+    step = {result.solution, *full, system.step_limit(*full), norm, 0};
     result.solution = step.end();
     ++result.iterations;
   }
+}
+
+template <std::size_t N, class System>
+NewtonResult<N> solve_newton(const System& system, const Vector<N>& start, const NewtonOptions& options) {
+  return solve_newton(system, start, options, PassingFactors{});
 }
 
 }  // namespace dewgap::numerics
