@@ -171,6 +171,7 @@ HourState GapHours<Panes>::step(const HourConditions& given) {
     day_.accept();
   }
   air_before_ = pass.air;
+  guess_ = pass.guess;
   read_heat(given, pass.air, heat, state);
   if constexpr (Panes == 2) {
     settle_vapour(given, pass.air, pass.terms, heat, state);

@@ -53,6 +53,8 @@ class GapHours {
   void set_store(const GapStore& store);
   /// The next step's search starts afresh.
   void forget();
+  /// What flows and timber of the last step were worked out with.
+  const auto& guess() const { return guess_; }
 
  private:
   using Terms = StepTerms<Panes>;
@@ -110,6 +112,7 @@ class GapHours {
   double room_share_ = 0.0;                          ///< of breathed and pumped air that comes from the room
   double pumped_volume_m3_Pa_ = 0.0;
   PassingAir air_before_;
+  Guess guess_;
   GapPast past_;
   bool past_known_ = false;
 };
