@@ -168,7 +168,7 @@ void KinsolHours<flows, Correlations>::set_vapour(const HourConditions& given) {
   double conductance = stored + design_.diffusion_to_room_kg_sPa + design_.diffusion_to_outdoors_kg_sPa;
   double offered = stored * store_.vapour_Pa + design_.diffusion_to_room_kg_sPa * given.room_vapour_Pa +
                    design_.diffusion_to_outdoors_kg_sPa * given.outdoor_vapour_Pa;
-  const std::array<double, 2> timber_C{sill_C(given, guess_.pane_C), guess_.gap_C};
+  const std::array<double, 2> timber_C{0.5 * (sill_C(given, guess_.pane_C) + guess_.gap_C), guess_.gap_C};
   for (std::size_t i = 0; i < 2; ++i) {
     auto& node = timber_[i];
     node.from_vapour_Pa = guess_.vapour_Pa;

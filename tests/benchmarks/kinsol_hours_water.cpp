@@ -7,8 +7,6 @@
 namespace dewgap::bench {
 namespace {
 
-constexpr double fullest_soaking_timber_kg_kg = 1.2;
-
 double celsius(double temperature_K) {
   return temperature_K - constants::celsius_zero_K;
 }
@@ -72,10 +70,10 @@ void KinsolHours<flows, Correlations>::settle_timber(const HourConditions& given
   }
   auto& bottom = timber_[0];
   if (design_.soak_time_s > 0.0 && sill_C >= moisture_kernel::freezing_C &&
-      bottom.moisture_kg_kg < fullest_soaking_timber_kg_kg) {
+      bottom.moisture_kg_kg < gap_kernel::fullest_timber_kg_kg) {
     const double offered = -store_.pane.sill_kg_m2 * std::expm1(-given.duration_s / design_.soak_time_s);
-    const double room_left =
-        (fullest_soaking_timber_kg_kg - bottom.moisture_kg_kg) * bottom.layer.dry_mass_kg / design_.area_m2;
+    const double room_left = (gap_kernel::fullest_timber_kg_kg - bottom.moisture_kg_kg) *
+                             bottom.layer.dry_mass_kg / design_.area_m2;
     const double soaked = std::min(offered, room_left);
     store_.pane.sill_kg_m2 -= soaked;
     bottom.moisture_kg_kg += soaked * design_.area_m2 / bottom.layer.dry_mass_kg;

@@ -1,12 +1,12 @@
 #include "dewgap/assessment/assess.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 #include "dewgap/assessment/cautions_kernel.hpp"
 #include "dewgap/assessment/setting_out_kernel.hpp"
-#include "dewgap/assessment/verdict_kernel.hpp"
+#include "dewgap/assessment/summary_figures_kernel.hpp"
 #include "dewgap/errors.hpp"
+#include "dewgap/numerics/parallel.hpp"
 #include "dewgap/numerics/sampling.hpp"
 
 namespace dewgap {
@@ -16,15 +16,9 @@ constexpr double least_effective_samples =
     48.0;  // below this the percentiles rest on too few cases: sample more
 constexpr std::size_t most_growth = 64;
 
-struct Run {
-  Beliefs beliefs;
-  std::vector<EvidenceTerm> evidence;
-  WeightedRuns weighted;
-};
-
 /// Draws samples, weights them by the evidence, and grows their number when the evidence leaves too few.
-Run sample_and_run(const Setting& setting, const AssessOptions& options, double convention_width) {
-  Run run{.beliefs = beliefs_for(*setting.survey), .evidence = {}, .weighted = {}};
+SteadyRun sample_and_run(const Setting& setting, const AssessOptions& options, double convention_width) {
+  SteadyRun run{.beliefs = beliefs_for(*setting.survey), .evidence = {}, .weighted = {}};
   for (std::size_t count = options.samples;; count *= 4) {
     run.weighted.samples = draw_samples(run.beliefs, count, options.seed, convention_width);
     run.evidence = all_evidence(setting, run.weighted.samples);
@@ -67,8 +61,10 @@ void run_all(const Setting& setting, WeightedRuns& runs) {
       .samples = {}, .figures = {}, .weights = {}, .frost_night_hours = runs.frost_night_hours};
   double kept = 0.0;
   SolveStatus failure = SolveStatus::converged;
+  std::vector<SampleFigures> all(runs.samples.size());
+  numerics::for_each_index(all.size(), [&](std::size_t i) { all[i] = run_sample(setting, runs.samples[i]); });
   for (std::size_t i = 0; i < runs.samples.size(); ++i) {
-    const auto figures = run_sample(setting, runs.samples[i]);
+    const auto& figures = all[i];
     if (figures.status != SolveStatus::converged) {
       failure = figures.status;
       continue;
@@ -92,133 +88,58 @@ std::optional<MoneySpread> money_of(const Survey& survey, const WeightedRuns& ru
   return survey.money ? std::optional(money_spread(runs, vent, survey)) : std::nullopt;
 }
 
-std::string place_line(const Setting& setting) {
-  const auto& place = setting.survey->place;
-  std::string line = setting.place.name;
-  line += place.distance_km ? ", " + whole(*place.distance_km) + " km away" : ", distance not given";
-  if (place.elevation_m) {
-    const double rise = *place.elevation_m - find_place(place.nearest)->elevation_m;
-    line += ", " + whole(std::abs(rise)) + (rise >= 0.0 ? " m higher" : " m lower");
-  }
-  return line;
-}
-
-double guess_weight(const Influence& influence) {
-  return std::max(influence.on_saving, influence.on_dryness);
-}
-
-/// At most three one-minute looks: observations that do not fit the rest, then what settles most.
-std::vector<std::string> looks_to_settle(const std::vector<Influence>& influences,
-                                         const std::vector<EvidenceTerm>& evidence) {
-  constexpr std::size_t most = 3;
-  constexpr double least_weight = 0.03;
-  std::vector<std::string> looks;
-  for (const auto& term : evidence) {
-    if (term.use.used && !term.use.fits_the_rest && looks.size() < most) {
-      looks.push_back("Look again, it does not fit the rest: " + term.use.observation);
-    }
-  }
-  for (const auto& influence : influences) {
-    const bool useful =
-        influence.guessed && influence.settle_by != "-" && guess_weight(influence) >= least_weight;
-    const bool is_new = std::find(looks.begin(), looks.end(), influence.settle_by) == looks.end();
-    if (useful && is_new && looks.size() < most) {
-      looks.push_back(influence.settle_by);
-    }
-  }
-  return looks;
-}
-
-std::vector<std::string> guessed_labels(const std::vector<Influence>& influences) {
-  std::vector<std::string> labels;
-  for (const auto& influence : influences) {
-    if (influence.guessed && std::find(labels.begin(), labels.end(), influence.label) == labels.end()) {
-      labels.push_back(influence.label);
-    }
-  }
-  return labels;
-}
-
-std::vector<ResolvedInput> inputs_of(const Setting& setting, const Beliefs& beliefs) {
-  auto inputs = setting.window.inputs;
-  for (std::size_t j = 0; j < unknown_count; ++j) {
-    const auto& belief = beliefs[j];
-    inputs.push_back({.key = std::string(key_of(static_cast<Unknown>(j))),
-                      .value = belief.fixed.value_or(belief.prior.p50),
-                      .unit = belief.prior.unit,
-                      .basis = belief.basis,
-                      .source = belief.fixed ? "expert" : belief.prior.source});
-  }
-  return inputs;
-}
-
-ValidityFlags flags_of(const WeightedRuns& runs) {
-  ValidityFlags flags;
-  for (const auto& figures : runs.figures) {
-    flags.raise(figures.flags);
-  }
-  return flags;
+Decision decide_steadily(const Setting& setting, const WeightedRuns& runs) {
+  Decision decision;
+  decision.outcomes = vent_outcomes(runs);
+  decision.money = money_of(*setting.survey, runs, choose_vent(decision.outcomes));
+  decision.verdict = decide(setting, runs, decision.outcomes, decision.money);
+  return decision;
 }
 
 WidthCheck check_width(const Setting& setting, const AssessOptions& options, double width) {
   auto run = sample_and_run(setting, options, width);
   run_all(setting, run.weighted);
-  const auto outcomes = vent_outcomes(run.weighted);
-  const auto money = money_of(*setting.survey, run.weighted, choose_vent(outcomes));
-  const auto verdict = decide(setting, run.weighted, outcomes, money);
+  const auto decision = decide_steadily(setting, run.weighted);
+  const auto& verdict = decision.verdict;
   return {.width = width,
           .headline = verdict.headline,
           .option = verdict.vent,
-          .acceptable_share = outcomes[index_of(verdict.vent)].acceptable_share};
+          .acceptable_share = decision.outcomes[index_of(verdict.vent)].acceptable_share};
 }
 
-/// Share of plausible cases that agree with the headline, by what it rests on.
-double agree_share(const Setting& setting, const WeightedRuns& runs, const Verdict& verdict,
-                   const VentOutcome& chosen) {
-  switch (verdict.cause) {
-    case LeaveCause::none:
-      return chosen.acceptable_share;
-    case LeaveCause::runs_wet:
-      return 1.0 - chosen.acceptable_share;
-    case LeaveCause::saves_nothing:
-      return losing_share(runs, verdict.vent, *setting.survey);
-    case LeaveCause::never_pays:
-      return money_spread(runs, verdict.vent, *setting.survey).never_pays_back_share;
+/// The year of hours, when one is asked for.
+std::optional<VentAdvice> year_of_hours(const Survey& survey, const AssessOptions& options,
+                                        const std::optional<HourlyYear>& weather, const Progress& progress) {
+  if (options.most_window_hours == 0) {
+    return std::nullopt;
   }
-  return chosen.acceptable_share;
+  return vent_advice(survey, weather, {},
+                     {.most_window_hours = options.most_window_hours, .seed = options.seed}, progress);
 }
 
-Assessment::Figures figures_for(const Setting& setting, Run& run, const Verdict& verdict,
-                                const std::vector<VentOutcome>& outcomes,
-                                const std::optional<MoneySpread>& money) {
-  const auto& runs = run.weighted;
-  Assessment::Figures figures;
-  figures.vent = verdict.vent;
-  figures.vents = outcomes;
-  const auto& chosen = outcomes[index_of(verdict.vent)];
-  figures.vent_reason = vent_reason(chosen);
-  figures.agree_share = agree_share(setting, runs, verdict, chosen);
-  figures.lifted_tape_acceptable_share = share_over(
-      runs, [&](const SampleFigures& f) { return is_acceptable(f.lifted, runs.frost_night_hours); });
-  figures.now_and_with = side_by_side(setting, runs, verdict.vent);
-  figures.flip = flip_sentence(verdict, figures.now_and_with);
-  figures.money = money;
-  figures.influences = influences_of(run.beliefs, run.evidence, runs, verdict.vent);
-  figures.settle_first = looks_to_settle(figures.influences, run.evidence);
-  figures.guessed = guessed_labels(figures.influences);
-  for (const auto& term : run.evidence) {
-    figures.evidence.push_back(term.use);
+bool has_shares(const std::optional<VentAdvice>& year) {
+  return year && !year->options.empty();
+}
+
+/// The verdict by the year where it has shares to show; else by the steady conditions. `run` becomes the one
+/// whose heat and money the verdict speaks of.
+Decision decide_with_year(const Setting& setting, SteadyRun& run, const Decision& steady,
+                          const std::optional<VentAdvice>& year) {
+  Decision decision = steady;
+  if (has_shares(year)) {
+    run.weighted = steady_runs_for(*year, run.weighted);
+    decision.money = money_of(*setting.survey, run.weighted, year->choice);
+    decision.verdict = decide_by_year(setting, run.weighted, *year, decision.money);
+  } else if (year) {
+    decision.verdict.because += " The year of hours has no answer: " + year->not_settled_because;
   }
-  figures.inputs = inputs_of(setting, run.beliefs);
-  figures.remedies = verdict.remedies;
-  figures.flags = flags_of(runs);
-  figures.samples = runs.samples.size();
-  figures.samples_left_out = runs.left_out;
-  figures.effective_samples = numerics::effective_sample_size(runs.weights);
-  figures.coldest_month_C = setting.month.outdoor_temperature_C;
-  figures.frost_night_C = setting.frost.outdoor_temperature_C;
-  figures.place_line = place_line(setting);
-  return figures;
+  return decision;
+}
+
+/// Guesses decide when half or double width of the conventions brings another headline (USERS.md).
+bool guesses_decide(const std::vector<WidthCheck>& checks, Headline steady) {
+  return std::any_of(checks.begin(), checks.end(),
+                     [steady](const WidthCheck& check) { return check.headline != steady; });
 }
 
 }  // namespace
@@ -226,9 +147,13 @@ Assessment::Figures figures_for(const Setting& setting, Run& run, const Verdict&
 void AssessOptions::validate() const {
   require_in_range(static_cast<double>(samples), {16.0, 1e6}, "samples", "");
   require_in_range(frost_night_hours, {1.0, 24.0}, "frost_night_hours", "h");
+  if (most_window_hours != 0) {
+    require_in_range(static_cast<double>(most_window_hours), {1e4, 1e12}, "most_window_hours", "h");
+  }
 }
 
-Assessment assess(const Survey& survey, AssessOptions options) {
+Assessment assess_in_weather(const Survey& survey, const AssessOptions& options,
+                             const std::optional<HourlyYear>& weather, const Progress& progress) {
   validate(survey);
   options.validate();
   Assessment answer;
@@ -242,21 +167,31 @@ Assessment assess(const Survey& survey, AssessOptions options) {
   const Setting setting = setting_for(survey);
   auto run = sample_and_run(setting, options, 1.0);
   run_all(setting, run.weighted);
-  const auto outcomes = vent_outcomes(run.weighted);
-  const auto money = money_of(survey, run.weighted, choose_vent(outcomes));
-  const auto verdict = decide(setting, run.weighted, outcomes, money);
-  answer.headline = verdict.headline;
-  answer.because = verdict.because;
-  answer.after = verdict.after;
-  answer.figures = figures_for(setting, run, verdict, outcomes, money);
-  answer.figures->seed = options.seed;
+  const auto steady = decide_steadily(setting, run.weighted);
+  const auto year = year_of_hours(survey, options, weather, progress);
+  const auto decision = decide_with_year(setting, run, steady, year);
+  answer.headline = decision.verdict.headline;
+  answer.because = decision.verdict.because;
+  answer.after = decision.verdict.after;
+  auto figures = figures_for(setting, run, decision);
+  figures.seed = options.seed;
+  if (year) {
+    add_year(*year, decision.verdict, figures);
+  }
   if (answer.headline != Headline::leave) {
-    answer.figures->plan = plan_for(survey, setting.window);
+    figures.plan = plan_for(survey, setting.window);
   }
   if (options.width_checks) {
-    answer.figures->width_checks = {check_width(setting, options, 0.5), check_width(setting, options, 2.0)};
+    figures.width_checks = {check_width(setting, options, 0.5), check_width(setting, options, 2.0)};
   }
+  figures.provisional =
+      !(year && year->settled) || guesses_decide(figures.width_checks, steady.verdict.headline);
+  answer.figures = std::move(figures);
   return answer;
+}
+
+Assessment assess(const Survey& survey, AssessOptions options) {
+  return assess_in_weather(survey, options, std::nullopt);
 }
 
 }  // namespace dewgap

@@ -9,6 +9,8 @@
 #include "dewgap/assessment/gates.hpp"
 #include "dewgap/assessment/priors.hpp"
 #include "dewgap/assessment/survey.hpp"
+#include "dewgap/assessment/vent_advice.hpp"
+#include "dewgap/assessment/vent_option.hpp"
 #include "dewgap/fitting/sheet_plan.hpp"
 #include "dewgap/gap/steady.hpp"
 #include "dewgap/quantity.hpp"
@@ -18,10 +20,6 @@ namespace dewgap {
 
 enum class Headline { fit, fit_after, hold, leave };
 std::string_view name_of(Headline headline);
-
-/// How the tape runs. The steady check compares these; lengths and heights are the trade's defaults.
-enum class VentOption { sealed, breaks_bottom, breaks_bottom_and_top };
-std::string_view name_of(VentOption option);
 
 /// One option over the weighted samples, under the two steady design conditions.
 struct VentOutcome {
@@ -60,16 +58,6 @@ struct ResolvedInput {
   std::string unit;
   Basis basis = Basis::defaulted;
   std::string source;
-};
-
-/// Evidence used, and how far it moved the answer.
-struct EvidenceUse {
-  std::string observation;
-  std::string answer;
-  bool used = false;
-  std::string why_not;           ///< when not used
-  double effective_share = 1.0;  ///< effective sample share left by this observation alone
-  bool fits_the_rest = true;  ///< false: what the rest makes plausible would hardly have been seen like this
 };
 
 /// One window side, single glazing now against the sheet, real conditions unless named declared.
@@ -113,7 +101,8 @@ struct Caution {
   std::string source;
 };
 
-/// The verdict at another width of the priors that are our convention.
+/// The verdict at another width of the priors that are our convention, by the steady conditions (a year of
+/// hours at three widths would cost three times as much).
 struct WidthCheck {
   double width = 1.0;
   Headline headline = Headline::hold;
@@ -126,6 +115,9 @@ struct AssessOptions {
   std::uint64_t seed = 1;
   double frost_night_hours = 12.0;  ///< 1 to 24
   bool width_checks = true;
+  /// The year of hours takes at most about so many (see VentAdviceOptions), 1e4 to 1e12. 0: no year is run,
+  /// the answer is that of the two steady conditions alone, and provisional.
+  std::size_t most_window_hours = 5'000'000;
   void validate() const;
 };
 
@@ -139,11 +131,14 @@ struct Assessment {
   std::vector<Caution> cautions;
 
   struct Figures {
-    bool provisional = true;  ///< until a year of hours has been run, or when guesses decide
+    /// No year of hours was run, or it is not settled, or guesses decide: the steady verdict flips at half or
+    /// double width of the conventions (not asked without width_checks).
+    bool provisional = true;
     std::string vent_reason;  ///< which way the air goes and why
     std::string flip;         ///< what would change the verdict
     VentOption vent = VentOption::sealed;
-    std::vector<VentOutcome> vents;  ///< every option compared
+    std::vector<VentOutcome> vents;  ///< the three that the steady conditions compare
+    std::optional<VentAdvice> year;  ///< the year of hours, when one was run
     double agree_share = 0.0;        ///< plausible cases that agree with the headline's vent option
     double lifted_tape_acceptable_share = 0.0;  ///< what-if: one 200 mm length of tape lifted
     SideBySide now_and_with;
@@ -169,7 +164,18 @@ struct Assessment {
 };
 
 /// Throws InvalidInput for an invalid survey, CalculationFailed when a sample does not converge. O(samples x
-/// options); memory O(samples x unknowns).
+/// options + most_window_hours); memory O(samples x unknowns).
+///
+/// When a year of hours was run and has shares to show (Figures::year, its options not empty), the vent
+/// option, the share of plausible cases and FIT, FIT AFTER or LEAVE are the year's. U, savings and money stay
+/// those of the steady conditions; where the year's option is not one that they compare, they are those of
+/// the nearest one (breaks of another length: breaks at the bottom; else: sealed), with the year's difference
+/// in heat between the two (of the medians against sealed) put to the glass in every sample.
 Assessment assess(const Survey& survey, AssessOptions options = {});
+
+/// The same with weather of one's own for the year (nullopt: synthesised from the place's normals), and
+/// called as the year's work goes on.
+Assessment assess_in_weather(const Survey& survey, const AssessOptions& options,
+                             const std::optional<HourlyYear>& weather, const Progress& progress = {});
 
 }  // namespace dewgap

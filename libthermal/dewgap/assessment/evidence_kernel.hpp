@@ -7,6 +7,7 @@
 
 #include "dewgap/assessment/beliefs_kernel.hpp"
 #include "dewgap/assessment/scenario_kernel.hpp"
+#include "dewgap/assessment/vent_advice.hpp"
 
 namespace dewgap {
 
@@ -43,11 +44,24 @@ std::vector<EvidenceTerm> tissue_evidence(const Setting& setting, const std::vec
 std::vector<EvidenceTerm> humidity_evidence(const Setting& setting,
                                             const std::vector<UnknownValues>& samples);
 
+/// Throws InvalidInput for a reading outside its ranges.
+void validate(const WinterReading& reading);
+/// What was read in the first winter, with `fitted` in place: mist on the gap's faces, and the room's
+/// humidity where it was read.
+std::vector<EvidenceTerm> winter_evidence(const Setting& setting, const std::vector<UnknownValues>& samples,
+                                          const std::vector<WinterReading>& readings, VentOption fitted);
+
 /// All evidence of a survey. Terms that may not be used carry the reason and change no weight.
 std::vector<EvidenceTerm> all_evidence(const Setting& setting, const std::vector<UnknownValues>& samples);
 
 /// Weights that sum to 1, and each term's own effective share filled in.
 std::vector<double> weights_from(std::vector<EvidenceTerm>& terms, std::size_t sample_count);
+
+/// One standard deviation of the mean of `count` hygrometer readings: the instrument's error is shared, the
+/// weather's is not.
+double hygrometer_sd(std::size_t count);
+/// Relative humidity of outdoor air over water, mean of a winter day: our convention.
+inline constexpr double winter_outdoor_humidity = 0.85;
 
 /// Outdoor temperature at which the centre of the single pane begins to mist for a sample, C, within -45
 /// to 25.

@@ -4,13 +4,13 @@
 #include "dewgap/air/humid_air.hpp"
 #include "dewgap/assessment/evidence_kernel.hpp"
 #include "dewgap/dwelling/room_humidity.hpp"
+#include "dewgap/errors.hpp"
 #include "dewgap/numerics/root_finding.hpp"
 #include "dewgap/numerics/sampling.hpp"
 
 namespace dewgap {
 namespace {
 
-constexpr double winter_outdoor_humidity = 0.85;  // over water, mean of a winter day: our convention
 constexpr double coldest_searched_C = -45.0;
 constexpr double mildest_searched_C = 25.0;
 constexpr double day_to_day_humidity =
@@ -32,11 +32,22 @@ std::string_view answer_of(CentreMists mists) {
   return "never";
 }
 
-/// Face of the single pane less the room's dew point at an outdoor temperature: positive is clear.
-double clearance_K(const Setting& setting, const UnknownValues& sample, double outdoor_C) {
+/// Face of the single pane, as the year of hours has it under the winter's mean sky and wind, less the room's
+/// dew point at an outdoor temperature: positive is clear.
+double clearance_K(const Setting& setting, const UnknownValues& sample, const Stack& pane, double outdoor_C) {
   const double outdoor_Pa = vapour_pressure_Pa(outdoor_C, winter_outdoor_humidity);
-  const double room_Pa = room_vapour_Pa(setting, sample, outdoor_C, outdoor_Pa, 1.0);
-  return single_pane_face_C(sample[Unknown::room_temperature], outdoor_C) - dew_point_C(room_Pa);
+  const double room_C = sample[Unknown::room_temperature];
+  const Moment moment{.outdoor_C = outdoor_C,
+                      .outdoor_vapour_Pa = outdoor_Pa,
+                      .station_wind_m_s = setting.month.wind_m_s,
+                      .cloud_cover = sample[Unknown::cloud_cover],
+                      .room_C = room_C,
+                      .room_vapour_Pa = room_vapour_Pa(setting, sample, outdoor_C, outdoor_Pa, 1.0)};
+  const auto heat = solve_stack(pane, outdoors_at(setting, sample, moment), room_at(sample, moment));
+  if (heat.status != SolveStatus::converged) {
+    throw CalculationFailed(explain(heat.status));
+  }
+  return heat.face_temperature_C[1] - dew_point_C(moment.room_vapour_Pa);
 }
 
 /// 'never' says nothing against a pane that would mist only in still colder weather, nor 'mild nights'
@@ -58,14 +69,25 @@ EvidenceTerm mist_term(const Setting& setting, const std::vector<UnknownValues>&
   return term;
 }
 
+/// Water on the sill tells of a pane that runs, a dry one of a pane that seldom mists.
+EvidenceTerm sill_term(const Setting& setting, const std::vector<UnknownValues>& samples,
+                       const Observation& meaning) {
+  auto term = evidence_of(Unknown::vapour_excess, "water on the sill", meaning.answer);
+  for (const auto& sample : samples) {
+    const double outdoor_C = misting_outdoor_C(setting, sample);
+    const double compatible =
+        meaning.answer == "yes" ? std::min(outdoor_C, meaning.p50) : std::max(outdoor_C, meaning.p50);
+    term.log_likelihood.push_back(log_likelihood(compatible, meaning));
+  }
+  return term;
+}
+
 EvidenceTerm hygrometer_term(const Setting& setting, const std::vector<UnknownValues>& samples) {
   const auto& readings = setting.survey->room.hygrometer;
   auto term =
       evidence_of(Unknown::vapour_excess, "hygrometer", std::to_string(readings.size()) + " readings");
-  const double instrument = observation_of("hygrometer", "reading").p90 / numerics::normal_p90;
-  // The instrument's error is shared by all its readings; the weather's is not.
   const auto count = static_cast<double>(readings.size());
-  const double sd = std::hypot(instrument, day_to_day_humidity / std::sqrt(count));
+  const double sd = hygrometer_sd(readings.size());
   for (const auto& sample : samples) {
     double mean_gap = 0.0;
     for (const auto& reading : readings) {
@@ -89,15 +111,21 @@ EvidenceTerm washing_term(const std::vector<UnknownValues>& samples, const Obser
 
 }  // namespace
 
+double hygrometer_sd(std::size_t count) {
+  const double instrument = observation_of("hygrometer", "reading").p90 / numerics::normal_p90;
+  return std::hypot(instrument, day_to_day_humidity / std::sqrt(static_cast<double>(count)));
+}
+
 double misting_outdoor_C(const Setting& setting, const UnknownValues& sample) {
-  const auto clearance = [&](double outdoor_C) { return clearance_K(setting, sample, outdoor_C); };
+  const auto pane = single_stack(setting, sample, CurtainState::open);
+  const auto clearance = [&](double outdoor_C) { return clearance_K(setting, sample, pane, outdoor_C); };
   if (clearance(coldest_searched_C) > 0.0) {
     return coldest_searched_C;
   }
   if (clearance(mildest_searched_C) < 0.0) {
     return mildest_searched_C;
   }
-  return numerics::find_root(clearance, coldest_searched_C, mildest_searched_C, {.absolute_tolerance = 1e-6})
+  return numerics::find_root(clearance, coldest_searched_C, mildest_searched_C, {.absolute_tolerance = 1e-3})
       .root;
 }
 
@@ -107,6 +135,11 @@ std::vector<EvidenceTerm> humidity_evidence(const Setting& setting,
   std::vector<EvidenceTerm> terms;
   if (room.centre_mists) {
     terms.push_back(mist_term(setting, samples, *room.centre_mists));
+  }
+  if (setting.survey->timber.water_pools && !setting.survey->timber.lets_rain_in.value_or(false)) {
+    terms.push_back(
+        sill_term(setting, samples,
+                  observation_of("water_on_sill", *setting.survey->timber.water_pools ? "yes" : "no")));
   }
   if (!room.hygrometer.empty()) {
     terms.push_back(hygrometer_term(setting, samples));

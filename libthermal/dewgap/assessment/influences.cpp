@@ -30,7 +30,7 @@ std::vector<Influence> influences_of(const Beliefs& beliefs, const std::vector<E
     margin.push_back(f.options[index_of(chosen)].month.margin_K);
   }
   std::vector<Influence> influences;
-  for (std::size_t j = 0; j < unknown_count; ++j) {
+  for (std::size_t j = 0; j < steady_unknown_count; ++j) {
     const auto unknown = static_cast<Unknown>(j);
     std::vector<double> values;
     for (const auto& sample : runs.samples) {

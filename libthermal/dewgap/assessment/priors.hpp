@@ -41,9 +41,20 @@ enum class Unknown : std::size_t {
   sun_transmitted,         ///< factor on solar transmittance of the sheet and dirt
   tape_vapour_resistance,  ///< mu
   climate_offset,          ///< K, place against station
+  // A year of hours alone asks for these.
+  film_retention,      ///< g/m2 of water that stays on a face
+  run_off_time,        ///< h, in which what is more than that runs down
+  gusts_per_s,         ///< 1/s, that flex the sheet
+  timber_depth,        ///< m of wood that follows the damp of the gap
+  timber_coat,         ///< m of still air, as paint resists vapour
+  soak_time,           ///< h, in which a pool soaks into the wood below it
+  glass_sun_absorbed,  ///< factor on the glass's solar absorptance
+  sheet_sun_absorbed,  ///< factor on the sheet's
   count
 };
 inline constexpr std::size_t unknown_count = static_cast<std::size_t>(Unknown::count);
+/// Those before it are all that the steady check asks for.
+inline constexpr std::size_t steady_unknown_count = static_cast<std::size_t>(Unknown::film_retention);
 
 enum class PriorShape { normal, lognormal, uniform };
 

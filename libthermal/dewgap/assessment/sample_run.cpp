@@ -87,12 +87,6 @@ double glass_loss_W_K(const GapCase& c, const GapState& state) {
   return loss_W / difference_K;
 }
 
-/// Sealing stops draught that also carried moisture away.
-double sealing_factor(const UnknownValues& sample, double before_m3_h, double after_m3_h) {
-  const double background = sample[Unknown::background_airflow];
-  return (background + before_m3_h) / (background + after_m3_h);
-}
-
 struct WinterFigures {
   double draught_after_m3_h = 0.0;
   double loss_W_K = 0.0;
@@ -195,6 +189,11 @@ void add_old_pane(const Setting& setting, const UnknownValues& sample, SampleFig
 }
 
 }  // namespace
+
+double sealing_factor(const UnknownValues& sample, double before_m3_h, double after_m3_h) {
+  const double background = sample[Unknown::background_airflow];
+  return (background + before_m3_h) / (background + after_m3_h);
+}
 
 OldWinter old_winter(const Setting& setting, const UnknownValues& sample) {
   const Moment winter = winter_moment(setting, sample);

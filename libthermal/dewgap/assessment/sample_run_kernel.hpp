@@ -60,6 +60,10 @@ struct OldWinter {
 };
 OldWinter old_winter(const Setting& setting, const UnknownValues& sample);
 
+/// Room vapour excess after the window's draught has changed over before: what draught is stopped carried
+/// moisture away.
+double sealing_factor(const UnknownValues& sample, double before_m3_h, double after_m3_h);
+
 /// The design-condition check of one option alone, with the room's excess scaled: for remedies. Throws
 /// CalculationFailed when a balance does not settle.
 OptionFigures run_option(const Setting& setting, const UnknownValues& sample, VentOption vent,

@@ -4,18 +4,12 @@
 #include <cmath>
 
 #include "dewgap/air/humid_air.hpp"
+#include "dewgap/assessment/window_openings_kernel.hpp"
 #include "dewgap/glazing/emissivity.hpp"
-#include "dewgap/moisture/transfer.hpp"
 
 namespace dewgap {
 namespace {
 
-// The trade's breaks, common practice, no source: two 20 mm gaps in the tape, left and right.
-constexpr double break_length_m = 0.020;
-constexpr int breaks_a_side = 2;
-constexpr double lifted_length_m = 0.200;  // the standing what-if of USERS: one lifted length of tape
-constexpr double lifted_width_m = 0.001;   // our convention
-constexpr double joint_exponent = 2.0 / 3.0;
 // A lined curtain, open to the room round its edges: our convention.
 constexpr StackLayer curtain_layer{
     .thickness_m = 0.002, .conductivity_W_mK = 0.06, .emissivity_outer = 0.85, .emissivity_inner = 0.85};
@@ -26,67 +20,11 @@ double wall_pressure_coefficient(const PressureCoefficients& shelter, double win
                           : shelter.side - wind_side * (shelter.leeward - shelter.side);
 }
 
-double local_wind_m_s(const Setting& setting, const UnknownValues& sample, const Moment& moment) {
-  return moment.station_wind_m_s * setting.shelter.wind_ratio * sample[Unknown::wind_ratio];
-}
-
-/// A joint round the opening, cut into lengths at five heights: bottom rail, sides in three, top rail.
-std::vector<PlacedOpening> around(const WindowModel& window, double coefficient_m3_h_m,
-                                  double extra_at_middle_m, double length_scale) {
-  const double side_m = length_scale * 2.0 * window.height_m / 3.0;
-  const double rail_m = length_scale * window.width_m;
-  const double h = window.height_m;
-  const auto joint = [&](double length_m, double height_m) {
-    return PlacedOpening{joint_resistance(coefficient_m3_h_m, joint_exponent, length_m), height_m};
-  };
-  return {joint(rail_m, 0.0), joint(side_m, h / 6.0), joint(side_m + extra_at_middle_m, h / 2.0),
-          joint(side_m, 5.0 * h / 6.0), joint(rail_m, h)};
-}
-
-PlacedOpening tape_break(const WindowModel& window, double height_m) {
-  const SlotShape slot{.width_m = window.tape_thickness_m,
-                       .length_m = breaks_a_side * break_length_m,
-                       .depth_m = window.tape_width_m};
-  return {slot_resistance(slot), height_m};
-}
-
-int break_rows(VentOption vent) {
-  switch (vent) {
-    case VentOption::sealed:
-      return 0;
-    case VentOption::breaks_bottom:
-      return 1;
-    case VentOption::breaks_bottom_and_top:
-      return 2;
-  }
-  return 0;
-}
-
-void append(std::vector<PlacedOpening>& to, const std::vector<PlacedOpening>& from) {
-  to.insert(to.end(), from.begin(), from.end());
-}
-
-std::vector<PlacedOpening> putty_lines(const Setting& setting, const UnknownValues& sample) {
-  const auto& window = setting.window;
-  const double scale = window.putty_length_m / (2.0 * (window.width_m + window.height_m));
-  return around(window, sample[Unknown::putty_leakage], 0.0, scale);
-}
-
-std::vector<PlacedOpening> sash_joints(const Setting& setting, const UnknownValues& sample) {
-  const auto& window = setting.window;
-  return window.joint_length_m > 0.0
-             ? around(window, sample[Unknown::joint_leakage], window.meeting_rail_m, 1.0)
-             : std::vector<PlacedOpening>{};
-}
-
 /// Draught through openings of the old window alone, m3/h, each direction counted half. No gap: the room
 /// itself stands behind them, through one wide opening at the reference height.
 double draught_through_m3_h(const Setting& setting, const UnknownValues& sample, const Moment& moment,
                             const std::vector<PlacedOpening>& openings) {
-  GapNetwork network;
-  network.reference_height_m = 0.5 * setting.window.height_m;
-  network.to_room = {{FlowResistance{.laminar_Pa_s_m3 = 1e-3}, network.reference_height_m}};
-  network.to_outdoors = openings;
+  const auto network = old_window_network(setting, openings);
   const double room_kg_m3 = humid_air_density_kg_m3(moment.room_C, moment.room_vapour_Pa);
   const AirDensities densities{
       .outdoor_kg_m3 = humid_air_density_kg_m3(moment.outdoor_C, moment.outdoor_vapour_Pa),
@@ -94,31 +32,6 @@ double draught_through_m3_h(const Setting& setting, const UnknownValues& sample,
       .room_kg_m3 = room_kg_m3};
   const auto flows = flows_within_hour(network, densities, pressure_at(setting, sample, moment));
   return 3600.0 * 0.5 * (flows.from_outdoors_m3_s + flows.to_outdoors_m3_s);
-}
-
-GapNetwork network_for(const Setting& setting, const UnknownValues& sample, VentOption vent,
-                       TapeFault fault) {
-  const auto& window = setting.window;
-  GapNetwork network;
-  network.reference_height_m = 0.5 * window.height_m;
-  const double tape_scale = window.areas.sheet_perimeter_m / (2.0 * (window.width_m + window.height_m));
-  network.to_room = around(window, sample[Unknown::seal_leakage], 0.0, tape_scale);
-  if (break_rows(vent) >= 1) {
-    network.to_room.push_back(tape_break(window, 0.0));
-  }
-  if (break_rows(vent) >= 2) {
-    network.to_room.push_back(tape_break(window, window.height_m));
-  }
-  if (fault == TapeFault::lifted_200_mm) {
-    const SlotShape lifted{
-        .width_m = lifted_width_m, .length_m = lifted_length_m, .depth_m = window.tape_width_m};
-    network.to_room.push_back({slot_resistance(lifted), 0.5 * window.height_m});
-  }
-  network.to_outdoors = putty_lines(setting, sample);
-  if (window.joints_in_series) {
-    append(network.to_outdoors, sash_joints(setting, sample));
-  }
-  return network;
 }
 
 void add_curtain(const Setting& setting, Stack& stack, double room_C, CurtainState curtain) {
@@ -151,37 +64,29 @@ StackLayer sheet_layer(const Setting& setting, const UnknownValues& sample) {
           .long_wave_transmittance = sheet.long_wave_transmittance.best};
 }
 
-/// Vapour that diffuses between the room and the gap: through the sheet, the tape and the still air of
-/// breaks.
-double diffusion_to_room_kg_sPa(const Setting& setting, const UnknownValues& sample, const Moment& moment,
-                                VentOption vent) {
-  const auto& window = setting.window;
-  const double middle_C = 0.5 * (moment.room_C + moment.outdoor_C);
-  const double sheet = sheet_vapour_conductance_kg_sPa(window.areas.sheet_m2, window.sheet_thickness_m,
-                                                       window.sheet.vapour_resistance_factor.best, middle_C);
-  const double tape =
-      tape_vapour_conductance_kg_sPa(window.areas.sheet_perimeter_m, window.tape_thickness_m,
-                                     window.tape_width_m, sample[Unknown::tape_vapour_resistance], middle_C);
-  const double break_area_m2 = break_rows(vent) * breaks_a_side * break_length_m * window.tape_thickness_m;
-  const double breaks = break_area_m2 > 0.0
-                            ? opening_vapour_conductance_kg_sPa(break_area_m2, window.tape_width_m, middle_C)
-                            : 0.0;
-  return sheet + tape + breaks;
-}
-
 }  // namespace
 
-PressureWithinHour pressure_at(const Setting& setting, const UnknownValues& sample, const Moment& moment) {
-  const auto pressure = dwelling_pressure(
-      {.room_temperature_C = moment.room_C,
-       .outdoor_temperature_C = moment.outdoor_C,
-       .window_height_m = setting.window_above_ground_m,
-       .neutral_level_m = setting.neutral_level_m + sample[Unknown::neutral_level_offset],
-       .station_wind_m_s = moment.station_wind_m_s,
-       .wind_ratio = setting.shelter.wind_ratio * sample[Unknown::wind_ratio],
-       .pressure_coefficient = wall_pressure_coefficient(setting.shelter, sample[Unknown::wind_pressure]),
-       .gust_intensity = sample[Unknown::gust_intensity],
-       .extract_Pa = sample[Unknown::extract_depression]});
+double wind_ratio_at_window(const Setting& setting, const UnknownValues& sample) {
+  return setting.shelter.wind_ratio * sample[Unknown::wind_ratio];
+}
+
+double sky_view_of(const Setting& setting) {
+  const bool faces_wall = setting.survey->building.outlook == Shelter::facing_wall;
+  return sky_view_factor(90.0) * (faces_wall ? 0.5 : 1.0);
+}
+
+PressureWithinHour pressure_under(const Setting& setting, const UnknownValues& sample, const Moment& moment,
+                                  double facade_coefficient) {
+  const auto pressure =
+      dwelling_pressure({.room_temperature_C = moment.room_C,
+                         .outdoor_temperature_C = moment.outdoor_C,
+                         .window_height_m = setting.window_above_ground_m,
+                         .neutral_level_m = setting.neutral_level_m + sample[Unknown::neutral_level_offset],
+                         .station_wind_m_s = moment.station_wind_m_s,
+                         .wind_ratio = wind_ratio_at_window(setting, sample),
+                         .pressure_coefficient = facade_coefficient,
+                         .gust_intensity = sample[Unknown::gust_intensity],
+                         .extract_Pa = sample[Unknown::extract_depression]});
   auto within_hour = pressure.within_hour;
   if (setting.survey->expert.mean_pressure_Pa) {
     within_hour.mean_Pa = *setting.survey->expert.mean_pressure_Pa;
@@ -189,17 +94,22 @@ PressureWithinHour pressure_at(const Setting& setting, const UnknownValues& samp
   return within_hour;
 }
 
+PressureWithinHour pressure_at(const Setting& setting, const UnknownValues& sample, const Moment& moment) {
+  return pressure_under(setting, sample, moment,
+                        wall_pressure_coefficient(setting.shelter, sample[Unknown::wind_pressure]));
+}
+
 OutdoorClimate outdoors_at(const Setting& setting, const UnknownValues& sample, const Moment& moment) {
-  const bool faces_wall = setting.survey->building.outlook == Shelter::facing_wall;
   // Saturated air's dew point may exceed its temperature by rounding.
   const double dew_C = std::min(
       moment.outdoor_C, dew_point_C(moment.outdoor_vapour_Pa, SaturationFormula::murphy_koop, Phase::water));
   return {.air_temperature_C = moment.outdoor_C,
           .sky_temperature_C = sky_temperature_C(moment.outdoor_C, dew_C, moment.cloud_cover),
           .ground_temperature_C = moment.outdoor_C,
-          .sky_view_factor = sky_view_factor(90.0) * (faces_wall ? 0.5 : 1.0),
-          .convection_W_m2K = outdoor_convection_W_m2K(local_wind_m_s(setting, sample, moment)) *
-                              sample[Unknown::outdoor_convection]};
+          .sky_view_factor = sky_view_of(setting),
+          .convection_W_m2K =
+              outdoor_convection_W_m2K(moment.station_wind_m_s * wind_ratio_at_window(setting, sample)) *
+              sample[Unknown::outdoor_convection]};
 }
 
 RoomClimate room_at(const UnknownValues& sample, const Moment& moment) {
@@ -240,6 +150,7 @@ Stack double_stack(const Setting& setting, const UnknownValues& sample, CurtainS
 
 GapCase gap_case_for(const Setting& setting, const UnknownValues& sample, const Moment& moment,
                      VentOption vent, CurtainState curtain, TapeFault fault) {
+  const double middle_C = 0.5 * (moment.room_C + moment.outdoor_C);
   return {.stack = double_stack(setting, sample, curtain),
           .gap_index = 0,
           .outdoors = outdoors_at(setting, sample, moment),
@@ -249,13 +160,14 @@ GapCase gap_case_for(const Setting& setting, const UnknownValues& sample, const 
           .gap_area_m2 = setting.window.areas.glass_m2,
           .network = network_for(setting, sample, vent, fault),
           .pressure = pressure_at(setting, sample, moment),
-          .diffusion_to_room_kg_sPa = diffusion_to_room_kg_sPa(setting, sample, moment, vent),
+          .diffusion_to_room_kg_sPa = diffusion_to_room_kg_sPa(setting, sample, vent, middle_C),
           .edge_temperature_factor = sample[Unknown::edge_factor]};
 }
 
 double draught_before_m3_h(const Setting& setting, const UnknownValues& sample, const Moment& moment) {
   auto openings = putty_lines(setting, sample);
-  append(openings, sash_joints(setting, sample));
+  const auto joints = sash_joints(setting, sample);
+  openings.insert(openings.end(), joints.begin(), joints.end());
   return draught_through_m3_h(setting, sample, moment, openings);
 }
 

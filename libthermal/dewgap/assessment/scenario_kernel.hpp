@@ -50,6 +50,14 @@ double room_vapour_Pa(const Setting& setting, const UnknownValues& sample, doubl
 enum class CurtainState { open, drawn };
 enum class TapeFault { none, lifted_200_mm };
 
+/// Wind near the window over the station's.
+double wind_ratio_at_window(const Setting& setting, const UnknownValues& sample);
+/// Share of the sky in what the glass sees.
+double sky_view_of(const Setting& setting);
+/// Pressure with the facade's coefficient for the hour's wind, and with the sample's mean over winter's
+/// winds.
+PressureWithinHour pressure_under(const Setting& setting, const UnknownValues& sample, const Moment& moment,
+                                  double facade_coefficient);
 PressureWithinHour pressure_at(const Setting& setting, const UnknownValues& sample, const Moment& moment);
 OutdoorClimate outdoors_at(const Setting& setting, const UnknownValues& sample, const Moment& moment);
 RoomClimate room_at(const UnknownValues& sample, const Moment& moment);

@@ -100,9 +100,25 @@ void add_room_faces(const WeightedRuns& runs, std::size_t option, SideBySide& si
 
 }  // namespace
 
+VentOption nearest_steady(VentOption option) {
+  switch (option) {
+    case VentOption::breaks_bottom:
+    case VentOption::breaks_bottom_longer:
+      return VentOption::breaks_bottom;
+    case VentOption::breaks_bottom_and_top:
+      return VentOption::breaks_bottom_and_top;
+    case VentOption::sealed:
+    case VentOption::weep_to_outdoors:
+    case VentOption::joints_stripped:
+    case VentOption::off_in_summer:
+      return VentOption::sealed;
+  }
+  return VentOption::sealed;
+}
+
 std::size_t index_of(VentOption option) {
-  return static_cast<std::size_t>(
-      std::distance(vent_options.begin(), std::find(vent_options.begin(), vent_options.end(), option)));
+  const auto* const place = std::find(vent_options.begin(), vent_options.end(), nearest_steady(option));
+  return static_cast<std::size_t>(std::distance(vent_options.begin(), place));
 }
 
 double heat_saved_kWh(const SampleFigures& figures, VentOption option, const Survey& survey) {

@@ -32,6 +32,10 @@ MoneySpread money_spread(const WeightedRuns& runs, VentOption chosen, const Surv
 /// Share of plausible cases in which the sheet loses heat with an option.
 double losing_share(const WeightedRuns& runs, VentOption option, const Survey& survey);
 
+/// Of the options that the steady conditions compare, the one most like an option: breaks at the bottom for
+/// longer ones, sealed for all that are sealed to the room.
+VentOption nearest_steady(VentOption option);
+/// Of the nearest one among vent_options.
 std::size_t index_of(VentOption option);
 /// Heat that a sample saves with an option, kWh a year, at most the bill when one was given.
 double heat_saved_kWh(const SampleFigures& figures, VentOption option, const Survey& survey);

@@ -8,8 +8,6 @@
 namespace dewgap {
 namespace {
 
-// Airing that a household can carry out: a small fan or trickle vents. Our convention, no source.
-constexpr double realistic_extra_airflow_m3_h = 60.0;
 constexpr std::array<double, 2> remedy_scales{0.7, 0.5};
 
 std::string remedy_sentence(const HumidityRemedy& remedy) {
@@ -133,11 +131,8 @@ std::vector<std::string> mend_first(const Survey& survey) {
   return mend;
 }
 
-Verdict decide(const Setting& setting, const WeightedRuns& runs, const std::vector<VentOutcome>& outcomes,
-               const std::optional<MoneySpread>& money) {
-  const Survey& survey = *setting.survey;
-  const VentOption vent = choose_vent(outcomes);
-  const double share = outcomes[index_of(vent)].acceptable_share;
+std::optional<Verdict> leave_for_heat_or_money(const Survey& survey, const WeightedRuns& runs,
+                                               VentOption vent, const std::optional<MoneySpread>& money) {
   const double losing = losing_share(runs, vent, survey);
   if (losing >= 0.5) {
     return leave(vent, LeaveCause::saves_nothing,
@@ -147,6 +142,10 @@ Verdict decide(const Setting& setting, const WeightedRuns& runs, const std::vect
     return leave(vent, LeaveCause::never_pays,
                  "It never pays back in " + share_of_cases(money->never_pays_back_share) + ".");
   }
+  return std::nullopt;
+}
+
+Verdict fit_after_mending(const Survey& survey, VentOption vent) {
   Verdict verdict{.headline = Headline::fit,
                   .cause = LeaveCause::none,
                   .vent = vent,
@@ -154,7 +153,24 @@ Verdict decide(const Setting& setting, const WeightedRuns& runs, const std::vect
                   .after = mend_first(survey),
                   .remedies = {}};
   verdict.headline = verdict.after.empty() ? Headline::fit : Headline::fit_after;
-  verdict.because = dry_clause(share) + "." + loss_clause(losing) + money_clause(money, survey);
+  return verdict;
+}
+
+std::string heat_and_money_clauses(const Survey& survey, const WeightedRuns& runs, VentOption vent,
+                                   const std::optional<MoneySpread>& money) {
+  return loss_clause(losing_share(runs, vent, survey)) + money_clause(money, survey);
+}
+
+Verdict decide(const Setting& setting, const WeightedRuns& runs, const std::vector<VentOutcome>& outcomes,
+               const std::optional<MoneySpread>& money) {
+  const Survey& survey = *setting.survey;
+  const VentOption vent = choose_vent(outcomes);
+  const double share = outcomes[index_of(vent)].acceptable_share;
+  if (auto left = leave_for_heat_or_money(survey, runs, vent, money)) {
+    return *left;
+  }
+  auto verdict = fit_after_mending(survey, vent);
+  verdict.because = dry_clause(share) + "." + heat_and_money_clauses(survey, runs, vent, money);
   if (share >= enough_share) {
     return verdict;
   }

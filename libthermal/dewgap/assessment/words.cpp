@@ -59,16 +59,36 @@ std::string whole(double value) {
   return std::to_string(static_cast<long long>(std::llround(value)));
 }
 
-std::string share_of_cases(double share) {
+std::string percent(double share) {
   if (share > 0.99) {
-    return "over 99 % of plausible cases";
+    return "over 99 %";
   }
-  return (share < 0.01 ? "under 1" : whole(100.0 * share)) + " % of plausible cases";
+  return (share < 0.01 ? "under 1" : whole(100.0 * share)) + " %";
+}
+
+std::string share_of_cases(double share) {
+  return percent(share) + " of plausible cases";
 }
 
 std::string vent_reason(const VentOutcome& chosen) {
   const MainWay way = main_way(chosen);
-  return chosen.option == VentOption::sealed ? reason_for_sealed(way) : reason_for_breaks(way);
+  switch (chosen.option) {
+    case VentOption::sealed:
+      return reason_for_sealed(way);
+    case VentOption::breaks_bottom:
+    case VentOption::breaks_bottom_longer:
+    case VentOption::breaks_bottom_and_top:
+      return reason_for_breaks(way);
+    case VentOption::weep_to_outdoors:
+      return "The holes drain what runs down, and let outdoor air in.";
+    case VentOption::joints_stripped:
+      return way == MainWay::outwards
+                 ? "Room air is drawn out through the gap: tighter old joints draw in less of it."
+                 : "Tighter old joints let less air change places with the gap's.";
+    case VentOption::off_in_summer:
+      return reason_for_sealed(way) + " What winter leaves dries when the sheet is off.";
+  }
+  return {};
 }
 
 std::string flip_sentence(const Verdict& verdict, const SideBySide& side) {
@@ -112,6 +132,14 @@ std::string_view name_of(VentOption option) {
       return "two 20 mm breaks at the bottom";
     case VentOption::breaks_bottom_and_top:
       return "two 20 mm breaks at the bottom and two at the top";
+    case VentOption::breaks_bottom_longer:
+      return "two 100 mm breaks at the bottom";
+    case VentOption::weep_to_outdoors:
+      return "tape all round, two 6 mm weep holes to outdoors";
+    case VentOption::joints_stripped:
+      return "tape all round, old joints draught-stripped";
+    case VentOption::off_in_summer:
+      return "tape all round, off in spring and back in autumn";
   }
   return "tape all round";
 }

@@ -12,6 +12,8 @@
 
 namespace dewgap::gap_kernel {
 
+inline constexpr double fullest_timber_kg_kg = 1.2;  // softwood full of water takes no more (from memory)
+
 inline double film_kg_m2(const FilmState& film) {
   return film.water_kg_m2 + film.frost_kg_m2;
 }

@@ -95,8 +95,9 @@ void GapHours<Panes>::linearise_timber(const HourConditions& given, const Terms&
   if (!timber_) {
     return;
   }
-  // The bottom rail lies at the sill, the rest between pane and sheet.
-  const std::array<double, 2> temperature_C{terms.sill_C(guess.pane_C), guess.gap_C};
+  // The rest lies between pane and sheet, as warm as the gap; the bottom rail halfway from there to its cold
+  // edge.
+  const std::array<double, 2> temperature_C{0.5 * (terms.sill_C(guess.pane_C) + guess.gap_C), guess.gap_C};
   for (std::size_t i = 0; i < 2; ++i) {
     auto& node = (*timber_)[i];
     node.from_vapour_Pa = guess.vapour_Pa;
@@ -107,6 +108,10 @@ void GapHours<Panes>::linearise_timber(const HourConditions& given, const Terms&
                                               .air_vapour_Pa = guess.vapour_Pa,
                                               .transfer_kg_m2sPa = design_.timber_transfer_kg_m2sPa},
                                              *saturation_);
+    if (node.moisture_kg_kg >= fullest_timber_kg_kg && node.step.given_kg < 0.0) {
+      node.step.given_kg = 0.0;  // full: vapour that would still come stays in the air
+      node.step.response_kg_sPa = 0.0;
+    }
   }
 }
 

@@ -8,8 +8,6 @@
 namespace dewgap::gap_kernel {
 namespace {
 
-constexpr double fullest_soaking_timber_kg_kg = 1.2;  // softwood full of water: takes no more (from memory)
-
 /// The sheet's film has no sill of its own: what runs off it joins the pool below the pane.
 FilmSurface without_sill(FilmSurface surface) {
   surface.sill_area_ratio = 0.0;
@@ -81,12 +79,12 @@ void GapHours<Panes>::step_timber(const HourConditions& given, double vapour_Pa,
   }
   auto& bottom = (*timber_)[0];
   if (design_.soak_time_s > 0.0 && sill_C >= moisture_kernel::freezing_C &&
-      bottom.moisture_kg_kg < fullest_soaking_timber_kg_kg) {
+      bottom.moisture_kg_kg < fullest_timber_kg_kg) {
     // A pool soaks into the wood below it with a time constant (our convention), up to what the wood can
     // take.
     const double offered = -store_.pane.sill_kg_m2 * std::expm1(-given.duration_s / design_.soak_time_s);
     const double room_left =
-        (fullest_soaking_timber_kg_kg - bottom.moisture_kg_kg) * bottom.layer.dry_mass_kg / design_.area_m2;
+        (fullest_timber_kg_kg - bottom.moisture_kg_kg) * bottom.layer.dry_mass_kg / design_.area_m2;
     const double soaked = std::min(offered, room_left);
     store_.pane.sill_kg_m2 -= soaked;
     bottom.moisture_kg_kg += soaked * design_.area_m2 / bottom.layer.dry_mass_kg;

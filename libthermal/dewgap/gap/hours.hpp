@@ -17,9 +17,9 @@
 //   - flows and timber are worked out with the step's own end, predicted and put right until it is met within
 //   0.05 K
 //     (timber 0.1 K and 10 Pa);
-//   - timber: two layers, the bottom rail at the sill's temperature, which a pool soaks while it is no ice,
-//   and the
-//     rest at the gap's; both backward Euler.
+//   - timber: two layers, the bottom rail halfway between sill and gap (our convention), which a pool soaks
+//     while it is no ice, and the rest at the gap's temperature; both backward Euler, neither above 1.2
+//     kg/kg.
 // Lagged, that is taken from the state before the step: convection in mass transfer, heat capacity and
 // temperature of the air that passes. The first step stores no heat and takes convection of usual size. Under
 // steady weather the lags are gone, and the state is the one that solve_gap finds. Left out: what steady.hpp
@@ -63,8 +63,8 @@ struct GapDesign {
   double diffusion_to_outdoors_kg_sPa = 0.0;  ///< 0 to 1e-6
   double edge_temperature_factor = 1.0;       ///< as in GapCase, 0.3 to 1.2; also that of the sill
   FilmSurface film;                           ///< of the gap's faces; its sill is the one inside the gap
-  /// Wood that faces the gap; area 0: none. The bottom rail is as cold as the sill, the rest as warm as the
-  /// gap.
+  /// Wood that faces the gap; area 0: none. The bottom rail lies halfway between sill and gap, the rest is as
+  /// warm as the gap.
   DampLayer timber;
   double sill_timber_share = 0.25;  ///< of its area, the bottom rail's, 0.01 to 0.99
   double timber_transfer_kg_m2sPa = 2.1e-8;
