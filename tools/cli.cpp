@@ -20,6 +20,11 @@ In money too:
   dewgap starter --money > money.toml
   dewgap assess window.toml --money money.toml
 
+The tape alone, over a year of hours, and what the first frosty mornings say of it:
+  dewgap vent window.toml
+  dewgap starter --readings > mornings.csv
+  dewgap frost-check window.toml --readings mornings.csv
+
 Should a second pane be fitted inside this single-glazed window, how, and will the gap stay dry?)";
 
 int code(ExitCode exit_code) {
@@ -28,20 +33,29 @@ int code(ExitCode exit_code) {
 
 struct Verbs {
   AssessVerb assess;
+  VentVerb vent;
+  FrostCheckVerb frost_check;
+  YearVerb year;
   StarterVerb starter;
   PlacesVerb places;
   SchemaVerb schema;
 
   void set_up(CLI::App& app) {
     assess.set_up(*app.add_subcommand("assess", "answer for one window"));
+    vent.set_up(*app.add_subcommand("vent", "tape all round or breaks, over a year of hours"));
+    frost_check.set_up(*app.add_subcommand("frost-check", "what to do after the first frosty mornings"));
+    year.set_up(*app.add_subcommand("year", "one plausible case, hour by hour or by month"));
     starter.set_up(*app.add_subcommand("starter", "print a job file to fill in"));
     places.set_up(*app.add_subcommand("places", "list the climates that are carried, with source"));
-    schema.set_up(*app.add_subcommand("schema", "print the schema of the JSON answer"));
+    schema.set_up(*app.add_subcommand("schema", "print the schema of the JSON answers"));
     app.require_subcommand(1);
   }
 
   void run(const CLI::App& app, Streams streams) const {
     if (app.got_subcommand("assess")) assess.run(streams);
+    if (app.got_subcommand("vent")) vent.run(streams);
+    if (app.got_subcommand("frost-check")) frost_check.run(streams);
+    if (app.got_subcommand("year")) year.run(streams);
     if (app.got_subcommand("starter")) starter.run(streams);
     if (app.got_subcommand("places")) places.run(streams);
     if (app.got_subcommand("schema")) schema.run(streams);
@@ -50,9 +64,10 @@ struct Verbs {
 
 /// The parser would say no more than that a verb is missing.
 std::string verb_complaint(const std::vector<std::string>& arguments) {
-  const std::vector<std::string> verbs{"assess", "starter", "places", "schema"};
+  const std::vector<std::string> verbs{"assess",  "vent",   "frost-check", "year",
+                                       "starter", "places", "schema"};
   if (arguments.empty() || arguments.front().starts_with('-'))
-    return "which verb? assess, starter, places or schema";
+    return "which verb? assess, vent, frost-check, year, starter, places or schema";
   const auto nearest = nearest_word(arguments.front(), verbs);
   return one_line(arguments.front(), 40) + " is no verb" +
          (nearest.empty() ? "" : "; nearest known: " + nearest);

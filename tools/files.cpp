@@ -7,11 +7,10 @@
 #include <filesystem>
 #include <fstream>
 #include <iostream>
-#include <vector>
+#include <utility>
 
 #include "tools/answer/plain_text.hpp"
 #include "tools/failure.hpp"
-#include "tools/job/toml_tree.hpp"
 
 namespace dewgap::tools {
 namespace {
@@ -22,22 +21,16 @@ namespace fs = std::filesystem;
   throw Failure(ExitCode::file_trouble, fmt::format("{}: {}\n", harmless(file_title(path)), what));
 }
 
-std::string read_stream(std::istream& stream, const std::string& path) {
-  std::string text(most_input_bytes + 1, '\0');
+std::string read_stream(std::istream& stream, const std::string& path, std::size_t most_bytes) {
+  std::string text(most_bytes + 1, '\0');
   stream.read(text.data(), static_cast<std::streamsize>(text.size()));
   text.resize(static_cast<std::size_t>(stream.gcount()));
   if (stream.bad()) file_trouble(path, "cannot be read to its end");
-  if (text.size() > most_input_bytes)
+  if (text.size() > most_bytes)
     throw Failure(ExitCode::bad_input,
-                  fmt::format("{}:1:1: larger than {} bytes; a file of this kind is a few thousand\n",
-                              harmless(file_title(path)), most_input_bytes));
+                  fmt::format("{}:1:1: larger than {} bytes, more than a file of this kind can be\n",
+                              harmless(file_title(path)), most_bytes));
   return text;
-}
-
-void write_stream(std::ostream& stream, std::string_view text, const std::string& path) {
-  stream.write(text.data(), static_cast<std::streamsize>(text.size()));
-  stream.flush();
-  if (!stream) file_trouble(path, "cannot be written");
 }
 
 /// Pipes and devices cannot be replaced by a neighbour.
@@ -47,17 +40,15 @@ bool is_replaceable(const std::string& path) {
   return !fs::exists(status) || fs::is_regular_file(status);
 }
 
-void write_through_neighbour(const std::string& path, std::string_view text) {
-  const std::string neighbour = path + ".part";
+std::ofstream opened(const std::string& name, const std::string& path) {
+  errno = 0;
+  std::ofstream stream(name, std::ios::binary | std::ios::trunc);
+  if (!stream) file_trouble(path, fmt::format("cannot be written: {}", std::strerror(errno)));
+  return stream;
+}
+
+void put_in_place(const std::string& neighbour, const std::string& path) {
   std::error_code error;
-  try {
-    std::ofstream stream(neighbour, std::ios::binary | std::ios::trunc);
-    if (!stream) file_trouble(path, fmt::format("cannot be written: {}", std::strerror(errno)));
-    write_stream(stream, text, path);
-  } catch (const Failure&) {
-    fs::remove(neighbour, error);
-    throw;
-  }
   fs::rename(neighbour, path, error);
   if (!error) return;
   const std::string why = error.message();
@@ -71,28 +62,53 @@ std::string file_title(const std::string& path) {
   return path == "-" ? "stdin" : path;
 }
 
-std::string read_whole(const std::string& path, Streams streams) {
-  if (path == "-") return read_stream(streams.in, path);
+std::string read_whole(const std::string& path, Streams streams, std::size_t most_bytes) {
+  if (path == "-") return read_stream(streams.in, path, most_bytes);
   std::error_code ignored;
   if (fs::is_directory(path, ignored)) file_trouble(path, "is a folder, not a file");
   errno = 0;
   std::ifstream stream(path, std::ios::binary);
   if (!stream) file_trouble(path, fmt::format("cannot be opened: {}", std::strerror(errno)));
-  return read_stream(stream, path);
+  return read_stream(stream, path, most_bytes);
 }
 
 void write_whole(const std::string& path, std::string_view text, Streams streams) {
-  if (path == "-") {
-    write_stream(streams.out, text, "stdout");
-  } else if (is_replaceable(path)) {
-    write_through_neighbour(path, text);
-  } else {
-    std::error_code ignored;
-    if (fs::is_directory(path, ignored)) file_trouble(path, "is a folder, not a file");
-    std::ofstream stream(path, std::ios::binary | std::ios::trunc);
-    if (!stream) file_trouble(path, "cannot be written");
-    write_stream(stream, text, path);
-  }
+  WrittenText written(path, streams);
+  written.write(text);
+  written.finish();
+}
+
+WrittenText::WrittenText(std::string path, Streams streams) : path_(std::move(path)), streams_(streams) {
+  if (path_ == "-") return;
+  std::error_code ignored;
+  if (fs::is_directory(path_, ignored)) file_trouble(path_, "is a folder, not a file");
+  if (is_replaceable(path_)) neighbour_ = path_ + ".part";
+  file_ = opened(neighbour_.empty() ? path_ : neighbour_, path_);
+}
+
+/// What was not finished leaves no file behind.
+WrittenText::~WrittenText() {
+  if (neighbour_.empty()) return;
+  file_.close();
+  std::error_code ignored;
+  fs::remove(neighbour_, ignored);
+}
+
+std::ostream& WrittenText::stream() {
+  return path_ == "-" ? streams_.out : file_;
+}
+
+void WrittenText::write(std::string_view text) {
+  stream().write(text.data(), static_cast<std::streamsize>(text.size()));
+  if (!stream()) file_trouble(path_ == "-" ? "stdout" : path_, "cannot be written");
+}
+
+void WrittenText::finish() {
+  stream().flush();
+  if (!stream()) file_trouble(path_ == "-" ? "stdout" : path_, "cannot be written");
+  if (neighbour_.empty()) return;
+  file_.close();
+  put_in_place(std::exchange(neighbour_, {}), path_);
 }
 
 bool same_file(const std::string& one, const std::string& other) {

@@ -23,8 +23,13 @@ void PrintTo(const CommandLine& line, std::ostream* out) {
 }
 
 std::string with_folders(std::string text) {
-  return replaced(replaced(std::move(text), "{examples}", examples_dir), "{bad}",
-                  tools_test_dir + "/bad_input");
+  for (const auto& [name, folder] :
+       {std::pair(std::string("{examples}"), examples_dir),
+        std::pair(std::string("{bad}"), tools_test_dir + "/bad_input"),
+        std::pair(std::string("{bad_readings}"), tools_test_dir + "/bad_readings"),
+        std::pair(std::string("{bad_weather}"), tools_test_dir + "/bad_weather")})
+    text = replaced(std::move(text), name, folder);
+  return text;
 }
 
 std::vector<std::string> words_of(const std::string& text) {
@@ -49,7 +54,9 @@ std::vector<CommandLine> command_lines() {
 
 std::string stdin_of(const CommandLine& line) {
   if (line.stdin_file.empty()) return {};
-  return line.stdin_file == "{starter}" ? run_cli({"starter"}).out : text_of(line.stdin_file);
+  if (line.stdin_file == "{starter}") return run_cli({"starter"}).out;
+  if (line.stdin_file == "{mornings}") return "date,outdoor_C,mist\n3 December,-4,edges\n";
+  return text_of(line.stdin_file);
 }
 
 void expect_holds(const std::string& stream, const std::string& part) {

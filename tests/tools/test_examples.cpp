@@ -82,7 +82,7 @@ TEST_P(EachExample, SaysThatItIsInvented) {
 }
 
 TEST_P(EachExample, EndsInItsHeadlineOnOneScreen) {
-  const auto result = run_cli({"assess", GetParam().path(), "--money", money_file});
+  const auto result = run_cli({"assess", GetParam().path(), "--money", money_file, "--window-hours", "0"});
   ASSERT_EQ(result.exit_code, 0) << result.err;
   EXPECT_NE(result.out.find("\n" + GetParam().headline + ": "), std::string::npos) << result.out;
   const auto lines = lines_of(result.out);
@@ -91,7 +91,8 @@ TEST_P(EachExample, EndsInItsHeadlineOnOneScreen) {
 }
 
 TEST_P(EachExample, EveryKeySetIsInTheRecordWithUnitAndBasis) {
-  const auto result = run_cli({"assess", GetParam().path(), "--json", "--samples", "16"});
+  const auto result =
+      run_cli({"assess", GetParam().path(), "--json", "--samples", "16", "--window-hours", "0"});
   ASSERT_EQ(result.exit_code, 0) << result.err;
   const auto answer = json::parse(result.out);
   std::multiset<std::string> recorded;
@@ -112,8 +113,8 @@ TEST_P(EachExample, EveryKeySetIsInTheRecordWithUnitAndBasis) {
 }
 
 TEST_P(EachExample, TheRecordAloneGivesTheSameAnswerAgain) {
-  const auto once = run_cli(
-      {"assess", GetParam().path(), "--json", "--samples", "32", "--seed", "5", "--money", money_file});
+  const auto once = run_cli({"assess", GetParam().path(), "--json", "--samples", "32", "--seed", "5",
+                             "--window-hours", "10000", "--money", money_file});
   ASSERT_EQ(once.exit_code, 0) << once.err;
   const auto answer = json::parse(once.out);
   const auto money = std::filesystem::temp_directory_path() /
@@ -123,6 +124,8 @@ TEST_P(EachExample, TheRecordAloneGivesTheSameAnswerAgain) {
                                      "--json",
                                      "--samples",
                                      answer.at("run").at("samples").dump(),
+                                     "--window-hours",
+                                     answer.at("run").at("most_window_hours").dump(),
                                      "--seed",
                                      answer.at("run").at("seed").dump()};
   if (answer.contains("money")) {

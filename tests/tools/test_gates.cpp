@@ -55,8 +55,9 @@ std::string job_with(const GateCase& gate) {
   return std::regex_replace(job, line, replacement);
 }
 
-const std::vector<std::string> arguments{"assess", "-",       "--samples",
-                                         "16",     "--money", examples_dir + "/money.toml"};
+// A safety question holds before any year of hours is asked for.
+const std::vector<std::string> arguments{"assess",         "-", "--samples", "16",
+                                         "--window-hours", "0", "--money",   examples_dir + "/money.toml"};
 
 class Gates : public testing::TestWithParam<GateCase> {};
 

@@ -164,14 +164,16 @@ class CommaLocale : public std::numpunct<char> {
 };
 
 TEST(Reader, NumbersDoNotDependOnTheLocale) {
-  const auto plain =
-      test::run_cli({"assess", test::examples_dir + "/old-sash.toml", "--samples", "32", "--json"});
-  const auto plain_text = test::run_cli({"assess", test::examples_dir + "/old-sash.toml", "--samples", "32"});
+  const auto plain = test::run_cli(
+      {"assess", test::examples_dir + "/old-sash.toml", "--samples", "32", "--window-hours", "0", "--json"});
+  const auto plain_text = test::run_cli(
+      {"assess", test::examples_dir + "/old-sash.toml", "--samples", "32", "--window-hours", "0"});
   const std::locale before = std::locale::global(std::locale(std::locale::classic(), new CommaLocale));
   const auto survey = read_well(test::text_of(test::examples_dir + "/steel-casement.toml"));
-  const auto json =
-      test::run_cli({"assess", test::examples_dir + "/old-sash.toml", "--samples", "32", "--json"});
-  const auto text = test::run_cli({"assess", test::examples_dir + "/old-sash.toml", "--samples", "32"});
+  const auto json = test::run_cli(
+      {"assess", test::examples_dir + "/old-sash.toml", "--samples", "32", "--window-hours", "0", "--json"});
+  const auto text = test::run_cli(
+      {"assess", test::examples_dir + "/old-sash.toml", "--samples", "32", "--window-hours", "0"});
   std::locale::global(before);
   EXPECT_DOUBLE_EQ(survey.sheet.tape_width_m.value(), 0.0127);
   EXPECT_EQ(json.out, plain.out);

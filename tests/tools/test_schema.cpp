@@ -12,9 +12,11 @@
 #include <valijson/validator.hpp>
 #pragma GCC diagnostic pop
 
+#include "hand_made_advice.hpp"
 #include "hand_made_answer.hpp"
 #include "run_cli.hpp"
 #include "tools/answer/json_answer.hpp"
+#include "tools/answer/json_vent.hpp"
 
 namespace dewgap::test {
 namespace {
@@ -23,8 +25,8 @@ using nlohmann::json;
 using Adapter = valijson::adapters::NlohmannJsonAdapter;
 
 /// Complaints of the schema about an answer, a line each; empty when it fits.
-std::string complaints(const json& answer) {
-  const json document = json::parse(run_cli({"schema"}).out);
+std::string complaints(const json& answer, const std::vector<std::string>& arguments = {"schema"}) {
+  const json document = json::parse(run_cli(arguments).out);
   valijson::Schema schema;
   valijson::SchemaParser(valijson::SchemaParser::kDraft7).populateSchema(Adapter(document), schema);
   valijson::Validator validator;
@@ -42,7 +44,7 @@ std::string complaints(const json& answer) {
 TEST(Schema, FitsEveryExample) {
   for (const auto& path : example_jobs())
     for (const bool with_money : {false, true}) {
-      std::vector<std::string> arguments{"assess", path, "--json", "--samples", "64"};
+      std::vector<std::string> arguments{"assess", path, "--json", "--samples", "64", "--window-hours", "0"};
       if (with_money) arguments.insert(arguments.end(), {"--money", examples_dir + "/money.toml"});
       const auto result = run_cli(arguments);
       ASSERT_EQ(result.exit_code, 0) << path << ": " << result.err;
@@ -52,6 +54,74 @@ TEST(Schema, FitsEveryExample) {
 
 TEST(Schema, FitsAnAnswerWithEveryPart) {
   EXPECT_EQ(complaints(json::parse(tools::json_answer(hand_made_answer()))), "");
+}
+
+TEST(Schema, FitsAnAnswerWithAYearOfHours) {
+  auto job = hand_made_answer();
+  job.assessment.figures->year = hand_made_advice();
+  job.weather = tools::UsedWeather{1, 1, {"One hour was filled in."}};
+  EXPECT_EQ(complaints(json::parse(tools::json_answer(job))), "");
+  job.assessment.figures->year->options.clear();
+  EXPECT_EQ(complaints(json::parse(tools::json_answer(job))), "");
+  job.assessment.headline = Headline::hold;
+  const auto held = json::parse(tools::json_answer(job));
+  EXPECT_FALSE(held.contains("year"));
+  EXPECT_FALSE(held.contains("weather_file"));
+}
+
+const std::vector<std::string> vent_schema{"schema", "--vent"};
+
+TEST(Schema, FitsAVentDecisionWithEveryPart) {
+  auto job = hand_made_advised_job();
+  EXPECT_EQ(complaints(json::parse(tools::json_vent(job)), vent_schema), "");
+  job.advice->settled = false;
+  job.advice->not_settled_because = "too near the line";
+  job.frost_check.reset();
+  EXPECT_EQ(complaints(json::parse(tools::json_vent(job)), vent_schema), "");
+  job.advice->options.clear();
+  job.middle.reset();
+  EXPECT_EQ(complaints(json::parse(tools::json_vent(job)), vent_schema), "");
+}
+
+TEST(Schema, RefusesAVentDecisionThatIsNotOne) {
+  const auto whole = json::parse(tools::json_vent(hand_made_advised_job()));
+  auto held = whole;
+  held["verdict"] = "hold";
+  EXPECT_NE(complaints(held, vent_schema), "") << "a HOLD with figures";
+  auto without = whole;
+  without["advice"].erase("choice");
+  EXPECT_NE(complaints(without, vent_schema), "") << "options without a choice";
+  auto stranger = whole;
+  stranger["advice"]["options"][0]["score"] = 7;
+  EXPECT_NE(complaints(stranger, vent_schema), "");
+}
+
+/// The only test that runs cases through a whole year from the command line: some seconds.
+TEST(Schema, FitsWhatVentFinds) {
+  const auto result = run_cli({"vent", examples_dir + "/thin-film.toml", "--samples", "8", "--json"});
+  ASSERT_EQ(result.exit_code, 0) << result.err;
+  const auto document = json::parse(result.out);
+  EXPECT_EQ(complaints(document, vent_schema), "");
+  EXPECT_EQ(document.at("advice").at("samples"), 8);
+  EXPECT_GE(document.at("advice").at("options").size(), 6u);
+}
+
+TEST(Schema, FitsHoldAndTooFewHoursOfVent) {
+  for (const auto* name : {"/hold-way-out.toml", "/thin-film.toml"}) {
+    const auto result = run_cli({"vent", examples_dir + name, "--window-hours", "10000", "--json"});
+    ASSERT_EQ(result.exit_code, 0) << result.err;
+    EXPECT_EQ(complaints(json::parse(result.out), vent_schema), "") << name;
+  }
+}
+
+TEST(Schema, FitsYears) {
+  const std::vector<std::string> schema{"schema", "--year"};
+  for (const auto* name : {"/hold-way-out.toml", "/old-sash.toml"})
+    for (const auto* option : {"sealed", "off_in_summer"}) {
+      const auto result = run_cli({"year", examples_dir + name, "--option", option, "--json"});
+      ASSERT_EQ(result.exit_code, 0) << result.err;
+      EXPECT_EQ(complaints(json::parse(result.out), schema), "") << name;
+    }
 }
 
 TEST(Schema, FitsEveryKindOfFixing) {

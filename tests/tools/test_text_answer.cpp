@@ -4,6 +4,7 @@
 
 #include <limits>
 
+#include "hand_made_advice.hpp"
 #include "hand_made_answer.hpp"
 #include "run_cli.hpp"
 #include "tools/answer/plain_text.hpp"
@@ -50,7 +51,7 @@ TEST(TextAnswer, EveryPartStandsInItsPlace) {
         "Face, night -2 C",
         "Damp at face, %   97 (92 to 109)        74 (70 to 79)",
         "133 (81 to 202) kWh a year",
-        "Carbon: 26 (15 to 40) kg less a year.",
+        "Carbon: 26 (15 to 40) kg less.",
         "15 (9 to 23) EUR a year; simple payback 9 (6 to 15) years, never in 2 %; worth 43",
         "room humidity 50 (42 to 58) %; mould from 80 % at the face. London",
         "CUT: 4 mm acrylic, 943 mm wide x 1543 mm high",
@@ -122,6 +123,50 @@ TEST(TextAnswer, APaybackBeyondAnyLifeHasNoFigure) {
   EXPECT_FALSE(holds(tools::text_answer(job), "payback"));
   money->never_pays_back_share = 0.4;
   EXPECT_TRUE(holds(tools::text_answer(job), "simple payback never in 40 %; worth"));
+}
+
+TEST(TextAnswer, AYearOfHoursTellsItsCostAndNoShareTwice) {
+  auto job = hand_made_answer();
+  job.assessment.figures->year = hand_made_advice();
+  job.assessment.figures->provisional = false;
+  const auto text = tools::text_answer(job);
+  expect_narrow(text);
+  EXPECT_TRUE(holds(text, "TAPE: all round")) << text;
+  EXPECT_TRUE(holds(text, "Acceptable in 64 % if 200 mm of tape lifts.")) << text;
+  EXPECT_TRUE(holds(
+      text, "At other widths of our guesses, steady: FIT AFTER (90 % at half), LEAVE (60 % at double)."))
+      << text;
+  EXPECT_TRUE(holds(text, "Year of hours: 40 cases, 2.8 million window-hours.")) << text;
+  EXPECT_FALSE(holds(text, "Most hangs on")) << "told by what would change it";
+}
+
+TEST(TextAnswer, AYearWithoutSharesLeavesTheSteadyOnes) {
+  auto job = hand_made_answer();
+  job.assessment.figures->year = hand_made_advice();
+  job.assessment.figures->year->options.clear();
+  const auto text = tools::text_answer(job);
+  EXPECT_TRUE(holds(text, "82 % of plausible cases agree, 64 % if")) << text;
+  EXPECT_TRUE(holds(text, "Year of hours: 40 cases")) << text;
+}
+
+TEST(TextAnswer, ALookThatWouldChangeItIsNotAskedForTwice) {
+  auto job = hand_made_answer();
+  job.assessment.figures->flip =
+      job.assessment.figures->settle_first.front() + ": above 60 % it would change.";
+  EXPECT_FALSE(holds(tools::text_answer(job), "LOOK FIRST"));
+}
+
+TEST(TextAnswer, APageThatGrowsTooLongShowsOneLookAndOneLineOfGuesses) {
+  auto job = hand_made_answer();
+  auto& figures = *job.assessment.figures;
+  figures.settle_first = {"Look one", "Look two", "Look three"};
+  figures.guessed.assign(20, "a guess that fills a line");
+  EXPECT_TRUE(holds(tools::text_answer(job), "Look three"));
+  job.assessment.after.assign(12, "A step to take first.");
+  const auto text = tools::text_answer(job);
+  EXPECT_TRUE(holds(text, "Look one"));
+  EXPECT_FALSE(holds(text, "Look two"));
+  EXPECT_TRUE(lines_of(text).back().starts_with("GUESSED: ")) << text;
 }
 
 TEST(TextAnswer, FewCasesThatFitAreTold) {
@@ -222,9 +267,12 @@ TEST(TextAnswer, AHoldThatFillsTheScreenHasItsCautionsInBrief) {
 TEST(TextAnswer, TheSameSeedGivesTheSameBytesAndAnotherSeedOthers) {
   const auto job = examples_dir + "/old-sash.toml";
   for (const auto* form : {"--output=-", "--json"}) {
-    const auto once = run_cli({"assess", job, "--samples", "64", "--seed", "7", form}).out;
-    EXPECT_EQ(once, run_cli({"assess", job, "--samples", "64", "--seed", "7", form}).out);
-    EXPECT_NE(once, run_cli({"assess", job, "--samples", "64", "--seed", "8", form}).out);
+    const auto once =
+        run_cli({"assess", job, "--samples", "64", "--window-hours", "0", "--seed", "7", form}).out;
+    EXPECT_EQ(once,
+              run_cli({"assess", job, "--samples", "64", "--window-hours", "0", "--seed", "7", form}).out);
+    EXPECT_NE(once,
+              run_cli({"assess", job, "--samples", "64", "--window-hours", "0", "--seed", "8", form}).out);
   }
 }
 

@@ -1,6 +1,7 @@
 // An answer with what its printers need from the job.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -9,10 +10,18 @@
 
 namespace dewgap::tools {
 
+/// A weather file as it was used.
+struct UsedWeather {
+  std::size_t repaired_hours = 0;
+  std::size_t longest_repaired_gap_h = 0;
+  std::vector<std::string> notes;
+};
+
 struct AnsweredJob {
   Survey survey;
   std::string currency;  ///< name for print; empty without a money file
   AssessOptions options;
+  std::optional<UsedWeather> weather;  ///< nothing: modelled from the place's monthly means
   Assessment assessment;
   std::vector<GivenValue> survey_given;  ///< what the job file says, for the record
   std::vector<GivenValue> money_given;

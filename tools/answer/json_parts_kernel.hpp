@@ -3,7 +3,7 @@
 
 #include <nlohmann/json.hpp>
 
-#include "tools/answer/answered_job.hpp"
+#include "tools/answer/advised_job.hpp"
 
 namespace dewgap::tools::json_parts {
 
@@ -19,10 +19,23 @@ Json money(const AnsweredJob& job);
 /// A list of key, value as the file has it, unit and basis.
 Json given(const std::vector<GivenValue>& values);
 Json cut_and_fix(const SheetPlan& plan);
-Json evidence(const Assessment::Figures& figures);
+Json evidence(const std::vector<EvidenceUse>& uses);
 Json inputs(const Assessment::Figures& figures);
 Json influences(const Assessment::Figures& figures);
 Json width_checks(const Assessment::Figures& figures);
 Json flags(ValidityFlags flags);
+/// What stands before any figure: the tool, the job, the questions to settle, the cautions and what the file
+/// gives.
+Json tool();
+Json job(const Survey& survey);
+Json gates(const AnsweredJob& job);
+Json cautions(const Assessment& assessment);
+/// A vent decision over a year of hours.
+Json advice(const VentAdvice& advice);
+Json weather(const std::string& source, const ModelledColumns& modelled);
+Json weather_file(const UsedWeather& used);
+Json case_values(const GapYearSummary& summary);
+/// The document as text, indented; bytes that are not UTF-8 are replaced.
+std::string text_of(const Json& document);
 
 }  // namespace dewgap::tools::json_parts

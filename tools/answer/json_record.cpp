@@ -36,9 +36,9 @@ Json given(const std::vector<GivenValue>& values) {
   return list;
 }
 
-Json evidence(const Assessment::Figures& figures) {
+Json evidence(const std::vector<EvidenceUse>& uses) {
   Json list = Json::array();
-  for (const auto& use : figures.evidence) {
+  for (const auto& use : uses) {
     Json one{{"observation", use.observation},
              {"answer", use.answer},
              {"used", use.used},

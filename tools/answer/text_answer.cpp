@@ -47,10 +47,16 @@ void AnswerPage::cautions(std::string Caution::*wording) {
   list("STOP", all);
 }
 
+/// With a year of hours what would change it has told what most hangs on, and perhaps the first look.
 void AnswerPage::look_first() {
-  if (!figures().influences.empty())
+  if (!is_by_the_year() && !figures().influences.empty())
     line(fmt::format("Most hangs on {}.", figures().influences.front().label));
-  list("LOOK FIRST", figures().settle_first);
+  std::vector<std::string> looks;
+  for (const auto& look : figures().settle_first)
+    if (figures().flip.find(look) == std::string::npos) looks.push_back(look);
+  if (room_ == RoomOnPage::scarce && !looks.empty())
+    looks.resize(looks.size() == figures().settle_first.size() ? 1 : 0);
+  list("LOOK FIRST", looks);
 }
 
 void AnswerPage::first_frost() {
@@ -60,9 +66,9 @@ void AnswerPage::first_frost() {
       "", "  ");
 }
 
-/// As many guesses as fit on two lines, and how many more.
+/// As many guesses as fit on two lines (one where room is scarce), and how many more.
 void AnswerPage::guessed() {
-  constexpr std::size_t most_lines = 2;
+  const std::size_t most_lines = room_ == RoomOnPage::ample ? 2 : 1;
   const auto& list = figures().guessed;
   std::vector<std::string> fitting;
   std::string named;
@@ -93,12 +99,8 @@ std::string page_of_hold(const AnsweredJob& job) {
   return {};
 }
 
-}  // namespace
-}  // namespace parts
-
-std::string text_answer(const AnsweredJob& job) {
-  if (job.assessment.headline == Headline::hold || !job.assessment.figures) return parts::page_of_hold(job);
-  parts::AnswerPage page(job);
+AnswerPage page_of_answer(const AnsweredJob& job, RoomOnPage room) {
+  AnswerPage page(job, room);
   page.heading();
   page.tape();
   page.look_first();
@@ -107,7 +109,18 @@ std::string text_answer(const AnsweredJob& job) {
   page.cautions(&Caution::brief);
   if (job.assessment.headline != Headline::leave) page.first_frost();
   page.guessed();
-  return page.text();
+  return page;
+}
+
+}  // namespace
+}  // namespace parts
+
+std::string text_answer(const AnsweredJob& job) {
+  if (job.assessment.headline == Headline::hold || !job.assessment.figures) return parts::page_of_hold(job);
+  constexpr std::size_t most_lines = 44;
+  const auto page = parts::page_of_answer(job, parts::RoomOnPage::ample);
+  if (page.line_count() <= most_lines) return page.text();
+  return parts::page_of_answer(job, parts::RoomOnPage::scarce).text();
 }
 
 }  // namespace dewgap::tools

@@ -61,12 +61,9 @@ void AnswerPage::tape() {
   paragraph(fmt::format("TAPE{}{}: {}", leave ? ", if fitted" : "",
                         figures().provisional ? " (provisional)" : "", tape_order(figures().vent)),
             "", "  ");
-  auto why =
-      fmt::format("{} {} of plausible cases agree", figures().vent_reason, share_text(figures().agree_share));
-  if (!leave)
-    why += fmt::format(", {} if 200 mm of tape lifts", share_text(figures().lifted_tape_acceptable_share));
-  why += fmt::format(". {}", figures().flip);
-  paragraph(why + width_checks(), "  ", "  ");
+  paragraph(fmt::format("{} {} {}{}{}", figures().vent_reason, shares(), figures().flip,
+                        is_by_the_year() ? steady_width_checks() : width_checks(), year_of_hours()),
+            "  ", "  ");
   if (leave) remedy();
 }
 
@@ -78,14 +75,50 @@ void AnswerPage::remedy() {
     item(remedies.back());
 }
 
+/// The year's verdict is printed, not that of the steady conditions.
+bool AnswerPage::is_by_the_year() const {
+  return figures().year && !figures().year->options.empty();
+}
+
+/// What the year of hours cost; what it says is the verdict.
+std::string AnswerPage::year_of_hours() const {
+  if (!figures().year) return {};
+  return fmt::format(" Year of hours: {} cases, {} million window-hours.", figures().year->samples,
+                     millions(figures().year->window_hours));
+}
+
+/// The checks are steady: a year may choose an option that they do not compare.
 bool AnswerPage::is_same(const WidthCheck& check) const {
-  return check.headline == job_.assessment.headline && check.option == figures().vent;
+  return check.headline == job_.assessment.headline && (is_by_the_year() || check.option == figures().vent);
 }
 
 bool AnswerPage::same_at_other_widths() const {
   const auto& checks = figures().width_checks;
   return !checks.empty() &&
          std::all_of(checks.begin(), checks.end(), [&](const WidthCheck& check) { return is_same(check); });
+}
+
+/// How many cases agree, and with a length of tape lifted. The year's own share stands in the headline.
+std::string AnswerPage::shares() const {
+  const auto lifted =
+      job_.assessment.headline == Headline::leave
+          ? std::string()
+          : fmt::format("{} if 200 mm of tape lifts", share_text(figures().lifted_tape_acceptable_share));
+  if (is_by_the_year() && !lifted.empty()) return fmt::format("Acceptable in {}.", lifted);
+  return fmt::format("{} of plausible cases agree{}{}.", share_text(figures().agree_share),
+                     lifted.empty() ? "" : ", ", lifted);
+}
+
+/// With a year of hours the checks at another width are still those of the steady conditions; where room is
+/// scarce they stand in the JSON alone.
+std::string AnswerPage::steady_width_checks() const {
+  if (room_ == RoomOnPage::scarce) return {};
+  if (same_at_other_widths()) return " At half and double our guesses, steady: the same.";
+  std::string all;
+  for (const auto& check : figures().width_checks)
+    all += fmt::format("{} {} ({} at {})", all.empty() ? " At other widths of our guesses, steady:" : ",",
+                       name_of(check.headline), share_text(check.acceptable_share), times(check.width));
+  return all.empty() ? all : all + ".";
 }
 
 /// What another width of the guesses turns.
@@ -136,7 +169,7 @@ void AnswerPage::heat_saved() {
                           figure(side.saved_frame_kWh.p50, 0), figure(side.saved_air_kWh.p50, 0),
                           figure(side.sun_lost_kWh.p50, 0));
   if (figures().money && figures().money->carbon_kg_per_year)
-    text += fmt::format(" Carbon: {} kg less a year.", ranged(*figures().money->carbon_kg_per_year, 0));
+    text += fmt::format(" Carbon: {} kg less.", ranged(*figures().money->carbon_kg_per_year, 0));
   paragraph(text, "", "  ");
 }
 

@@ -6,9 +6,12 @@
 
 namespace dewgap::tools::parts {
 
+/// How much of the lists is shown.
+enum class RoomOnPage { ample, scarce };
+
 class AnswerPage : public SheetOfLines {
  public:
-  explicit AnswerPage(const AnsweredJob& job) : job_(job) {}
+  explicit AnswerPage(const AnsweredJob& job, RoomOnPage room = RoomOnPage::ample) : job_(job), room_(room) {}
 
   void heading();
   void open_questions();
@@ -22,9 +25,13 @@ class AnswerPage : public SheetOfLines {
 
  private:
   const Assessment::Figures& figures() const { return *job_.assessment.figures; }
+  bool is_by_the_year() const;
   bool is_same(const WidthCheck& check) const;
   bool same_at_other_widths() const;
+  std::string shares() const;
   std::string width_checks() const;
+  std::string steady_width_checks() const;
+  std::string year_of_hours() const;
   void few_cases();
   void remedy();
   bool mould_is_near() const;
@@ -34,6 +41,7 @@ class AnswerPage : public SheetOfLines {
   void weather_and_humidity();
 
   const AnsweredJob& job_;
+  RoomOnPage room_;
 };
 
 }  // namespace dewgap::tools::parts

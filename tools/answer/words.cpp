@@ -1,6 +1,7 @@
 #include "tools/answer/words.hpp"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "dewgap/fitting/practice.hpp"
 #include "tools/job/units.hpp"
@@ -29,6 +30,14 @@ std::string_view json_word(VentOption option) {
       return "breaks_bottom";
     case VentOption::breaks_bottom_and_top:
       return "breaks_bottom_and_top";
+    case VentOption::breaks_bottom_longer:
+      return "breaks_bottom_longer";
+    case VentOption::weep_to_outdoors:
+      return "weep_to_outdoors";
+    case VentOption::joints_stripped:
+      return "joints_stripped";
+    case VentOption::off_in_summer:
+      return "off_in_summer";
   }
   return "sealed";
 }
@@ -77,6 +86,70 @@ std::string_view json_word(FixingKind fixing) {
   return "tape_only";
 }
 
+std::string_view json_word(YearBand band) {
+  switch (band) {
+    case YearBand::dry:
+      return "dry";
+    case YearBand::harmless_mist:
+      return "harmless_mist";
+    case YearBand::runs:
+      return "runs";
+    case YearBand::damages:
+      return "damages";
+  }
+  return "damages";
+}
+
+std::string_view json_word(WinterReading::Mist mist) {
+  switch (mist) {
+    case WinterReading::Mist::none:
+      return "none";
+    case WinterReading::Mist::edges:
+      return "edges";
+    case WinterReading::Mist::lower_third:
+      return "lower_third";
+    case WinterReading::Mist::all_over:
+      return "all_over";
+    case WinterReading::Mist::runs:
+      return "runs";
+  }
+  return "none";
+}
+
+std::vector<std::string_view> modelled_words(const ModelledColumns& modelled) {
+  std::vector<std::string_view> words;
+  const auto add = [&](bool is_modelled, std::string_view word) {
+    if (is_modelled) words.push_back(word);
+  };
+  add(modelled.air_temperature, "temperature");
+  add(modelled.vapour_pressure, "humidity");
+  add(modelled.wind, "wind");
+  add(modelled.wind_direction, "wind direction");
+  add(modelled.sun, "sun");
+  add(modelled.sun_split, "direct and diffuse sun");
+  add(modelled.cloud_cover, "cloud");
+  add(modelled.sky_temperature, "sky temperature");
+  return words;
+}
+
+const OptionAdvice* option_of(const VentAdvice& advice, VentOption option) {
+  for (const auto& one : advice.options)
+    if (one.option == option) return &one;
+  return nullptr;
+}
+
+std::string weather_sentence(const std::string& source, const ModelledColumns& modelled,
+                             const std::optional<UsedWeather>& file) {
+  // Without a file all of it is modelled, and the source says so.
+  auto text = fmt::format("WEATHER: {}", source.empty() ? "a file that names no source" : source);
+  const auto words = modelled_words(modelled);
+  if (file && !words.empty()) text += fmt::format("; modelled: {}", fmt::join(words, ", "));
+  if (file && file->repaired_hours > 0)
+    text += fmt::format("; hours repaired: {}, at most {} on end", file->repaired_hours,
+                        file->longest_repaired_gap_h);
+  return text + ".";
+}
+
 std::string tape_order(VentOption option) {
   const double break_mm = millimetres.from_base(practice::vent_break_m);
   switch (option) {
@@ -86,6 +159,54 @@ std::string tape_order(VentOption option) {
       return fmt::format("all round but two {:.0f} mm breaks, bottom left and bottom right.", break_mm);
     case VentOption::breaks_bottom_and_top:
       return fmt::format("all round but four {:.0f} mm breaks, left and right at bottom and top.", break_mm);
+    case VentOption::breaks_bottom_longer:
+      return "all round but two 100 mm breaks, bottom left and bottom right.";
+    case VentOption::weep_to_outdoors:
+      return "all round; two 6 mm weep holes down to outdoors through the rail.";
+    case VentOption::joints_stripped:
+      return "all round; draught-strip the old window's joints first.";
+    case VentOption::off_in_summer:
+      return "all round; off in spring, dry the window, back in autumn.";
+  }
+  return {};
+}
+
+std::string_view vent_verdict(VentOption option) {
+  switch (option) {
+    case VentOption::sealed:
+      return "TAPE ALL ROUND";
+    case VentOption::breaks_bottom:
+      return "BREAKS: two 20 mm at the bottom";
+    case VentOption::breaks_bottom_longer:
+      return "BREAKS: two 100 mm at the bottom";
+    case VentOption::breaks_bottom_and_top:
+      return "BREAKS: two 20 mm at the bottom, two at the top";
+    case VentOption::weep_to_outdoors:
+      return "TAPE ALL ROUND, two 6 mm weep holes to outdoors";
+    case VentOption::joints_stripped:
+      return "TAPE ALL ROUND, the old joints draught-stripped first";
+    case VentOption::off_in_summer:
+      return "TAPE ALL ROUND, off in spring, back in autumn";
+  }
+  return {};
+}
+
+std::string_view short_name(VentOption option) {
+  switch (option) {
+    case VentOption::sealed:
+      return "Tape all round";
+    case VentOption::breaks_bottom:
+      return "2 breaks 20, bottom";
+    case VentOption::breaks_bottom_longer:
+      return "2 breaks 100, bottom";
+    case VentOption::breaks_bottom_and_top:
+      return "4 breaks 20, both ends";
+    case VentOption::weep_to_outdoors:
+      return "Weep holes to outdoors";
+    case VentOption::joints_stripped:
+      return "Old joints stripped";
+    case VentOption::off_in_summer:
+      return "Off in summer";
   }
   return {};
 }

@@ -1,15 +1,12 @@
 #include <fmt/format.h>
 
 #include <CLI/CLI.hpp>
-#include <charconv>
 
-#include "dewgap/errors.hpp"
 #include "tools/answer/json_answer.hpp"
-#include "tools/answer/plain_text.hpp"
 #include "tools/answer/text_answer.hpp"
-#include "tools/failure.hpp"
 #include "tools/files.hpp"
-#include "tools/job/reader.hpp"
+#include "tools/progress.hpp"
+#include "tools/verbs/usage.hpp"
 #include "tools/verbs/verbs.hpp"
 
 namespace dewgap::tools {
@@ -29,66 +26,34 @@ The same files, samples and seed give the same answer.)";
 constexpr std::uint64_t least_samples = 16;
 constexpr std::uint64_t most_samples = 1'000'000;
 
-[[noreturn]] void bad_usage(const std::string& what) {
-  throw Failure(ExitCode::bad_input, fmt::format("dewgap assess: {}\nTry dewgap assess --help.\n", what));
-}
-
-/// A whole number as typed: digits only.
-std::uint64_t whole_option(std::string_view name, const std::string& typed, std::uint64_t least,
-                           std::uint64_t most) {
-  std::uint64_t value = 0;
-  const auto* end = typed.data() + typed.size();
-  const auto [at, error] = std::from_chars(typed.data(), end, value);
-  if (error != std::errc() || at != end || value < least || value > most)
-    bad_usage(
-        fmt::format("{} {}: must be a whole number from {} to {}", name, one_line(typed, 40), least, most));
-  return value;
-}
-
 AssessOptions options_of(const AssessVerb& verb) {
   AssessOptions options;
-  if (!verb.samples.empty())
-    options.samples = whole_option("--samples", verb.samples, least_samples, most_samples);
-  if (!verb.seed.empty()) options.seed = whole_option("--seed", verb.seed, 0, UINT64_MAX);
+  options.samples =
+      whole_number({"assess", "--samples", least_samples, most_samples}, verb.samples, options.samples);
+  options.seed = whole_number({"assess", "--seed", 0, UINT64_MAX}, verb.seed, options.seed);
+  if (verb.window_hours == "0")
+    options.most_window_hours = 0;
+  else
+    options.most_window_hours =
+        whole_number({"assess", "--window-hours", least_window_hours, most_window_hours, "or 0"},
+                     verb.window_hours, options.most_window_hours);
   return options;
 }
 
-void check_paths(const AssessVerb& verb) {
-  if (verb.job_path.empty()) bad_usage("which job? Give its file, or - for stdin");
-  if (verb.job_path == "-" && verb.money_path == "-")
-    bad_usage("only one of job and money file can be stdin");
-  if (same_file(verb.output_path, verb.job_path) || same_file(verb.output_path, verb.money_path))
-    bad_usage("--output would overwrite a file that is read");
-}
-
-ReadFile accepted(ReadFile read, const std::string& path) {
-  if (!read.problems.empty())
-    throw Failure(ExitCode::bad_input, problem_lines(file_title(path), read.problems));
-  return read;
-}
-
-AnsweredJob read_files(const AssessVerb& verb, Streams streams) {
-  AnsweredJob job;
-  job.options = options_of(verb);
-  auto read = accepted(read_job(read_whole(verb.job_path, streams)), verb.job_path);
-  job.survey = std::move(read.answers.survey);
-  job.survey_given = std::move(read.given);
-  if (verb.money_path.empty()) return job;
-  auto money = accepted(read_money(read_whole(verb.money_path, streams)), verb.money_path);
-  job.survey.money = money.answers.money;
-  job.currency = money.answers.currency;
-  job.money_given = std::move(money.given);
-  return job;
-}
-
 AnsweredJob read_and_assess(const AssessVerb& verb, Streams streams) {
-  AnsweredJob job = read_files(verb, streams);
-  try {
-    job.assessment = verb.compute(job.survey, job.options);
-  } catch (const InvalidInput& error) {
-    throw Failure(ExitCode::bad_input,
-                  fmt::format("{}:1:1: {}\n", harmless(file_title(verb.job_path)), harmless(error.what())));
+  const auto options = options_of(verb);
+  AnsweredJob job = read_job_files(verb.paths, streams);
+  job.options = options;
+  std::optional<HourlyYear> weather;
+  if (auto file = read_weather_file("assess", verb.paths, verb.longest_repair, streams)) {
+    job.weather = used(*file);
+    weather = std::move(file->year);
   }
+  ProgressLine line(streams, "window-hours");
+  job.assessment = with_input_of(verb.paths.job, [&] {
+    return verb.compute(job.survey, job.options, weather,
+                        [&](std::size_t done, std::size_t most) { line.show(done, most); });
+  });
   return job;
 }
 
@@ -96,26 +61,34 @@ AnsweredJob read_and_assess(const AssessVerb& verb, Streams streams) {
 
 void AssessVerb::set_up(CLI::App& verb) {
   // The job is not marked as required here: a missing one would hide an option that is not known.
-  verb.add_option("JOB", job_path, "job file, or - for stdin; dewgap starter prints one")->type_name("FILE");
-  verb.add_option("--money", money_path,
+  verb.add_option("JOB", paths.job, "job file, or - for stdin; dewgap starter prints one")->type_name("FILE");
+  verb.add_option("--money", paths.money,
                   "money file, or -: your own prices; without it the answer stops at kWh")
       ->type_name("FILE");
+  verb.add_option("--weather", paths.weather, weather_help)->type_name("FILE");
+  verb.add_option("--longest-repair", longest_repair, repair_help)->type_name("H");
   verb.add_flag("--json", json, "answer for programs; its form: dewgap schema");
   verb.add_option("--samples", samples,
-                  fmt::format("plausible cases to compute, {} to {}; as a rule {}", least_samples,
+                  fmt::format("plausible cases to compute for savings, {} to {}; as a rule {}", least_samples,
                               most_samples, AssessOptions{}.samples))
+      ->type_name("N");
+  verb.add_option(
+          "--window-hours", window_hours,
+          fmt::format("most hours of one window to work out for the year, {} to {}, or 0 for no year at "
+                      "all; as a rule {}",
+                      least_window_hours, most_window_hours, AssessOptions{}.most_window_hours))
       ->type_name("N");
   verb.add_option("--seed", seed,
                   fmt::format("of the samples, a whole number; as a rule {}", AssessOptions{}.seed))
       ->type_name("N");
-  verb.add_option("--output", output_path, "file for the answer; as a rule - for stdout")->type_name("FILE");
+  verb.add_option("--output", paths.output, "file for the answer; as a rule - for stdout")->type_name("FILE");
   verb.footer(assess_footer);
 }
 
 void AssessVerb::run(Streams streams) const {
-  check_paths(*this);
+  check_paths("assess", paths);
   const AnsweredJob job = read_and_assess(*this, streams);
-  write_whole(output_path, json ? json_answer(job) : text_answer(job), streams);
+  write_whole(paths.output, json ? json_answer(job) : text_answer(job), streams);
 }
 
 }  // namespace dewgap::tools

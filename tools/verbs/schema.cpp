@@ -1,15 +1,19 @@
 #include <CLI/CLI.hpp>
 
-#include "tools/answer/json_answer.hpp"
+#include "tools/answer/json_schema.hpp"
 #include "tools/files.hpp"
 #include "tools/verbs/verbs.hpp"
 
 namespace dewgap::tools {
 
-void SchemaVerb::set_up(CLI::App&) {}
+void SchemaVerb::set_up(CLI::App& verb) {
+  auto* of_vent = verb.add_flag("--vent", vent, "of vent and frost-check, instead of assess");
+  verb.add_flag("--year", year, "of year")->excludes(of_vent);
+}
 
 void SchemaVerb::run(Streams streams) const {
-  write_whole("-", json_schema(), streams);
+  const auto document = vent ? JsonDocument::vent : year ? JsonDocument::year : JsonDocument::assess;
+  write_whole("-", json_schema(document), streams);
 }
 
 }  // namespace dewgap::tools

@@ -6,6 +6,7 @@
 
 #include "dewgap/assessment/assess.hpp"
 #include "tools/streams.hpp"
+#include "tools/verbs/advice_input.hpp"
 
 namespace CLI {
 class App;
@@ -13,24 +14,68 @@ class App;
 
 namespace dewgap::tools {
 
-/// dewgap assess JOB [--money MONEY] [--json] [--samples N] [--seed N] [--output FILE]
+/// As assess_in_weather of the library.
+using Assess = std::function<Assessment(const Survey&, const AssessOptions&, const std::optional<HourlyYear>&,
+                                        const Progress&)>;
+
+/// dewgap assess JOB [--money MONEY] [--weather FILE] [--longest-repair H] [--json] [--samples N]
+/// [--window-hours N] [--seed N] [--output FILE]
 struct AssessVerb {
-  std::string job_path;
-  std::string money_path;
-  std::string output_path = "-";
-  std::string samples;  ///< as typed; empty: the library's own
+  GivenPaths paths;
+  std::string samples;  ///< as typed, as the next three; empty: the library's own
+  std::string window_hours;
   std::string seed;
+  std::string longest_repair;
   bool json = false;
   /// The library's; a test of failure puts another in its place.
-  std::function<Assessment(const Survey&, const AssessOptions&)> compute = assess;
+  Assess compute = assess_in_weather;
 
   void set_up(CLI::App& verb);
   void run(Streams streams) const;
 };
 
-/// dewgap starter [--money] [--table]
+/// dewgap vent JOB [--weather FILE] [--longest-repair H] [--readings FILE] [--fitted OPTION] [--samples N]
+/// [--window-hours N] [--seed N] [--json] [--csv] [--output FILE]
+struct VentVerb {
+  AdviceInput input;
+  bool json = false;
+  bool csv = false;
+  Advise compute = vent_advice;
+
+  void set_up(CLI::App& verb);
+  void run(Streams streams) const;
+};
+
+/// dewgap frost-check JOB --readings FILE [--fitted OPTION] [as vent, but --csv]
+struct FrostCheckVerb {
+  AdviceInput input;
+  bool json = false;
+  Advise compute = vent_advice;
+
+  void set_up(CLI::App& verb);
+  void run(Streams streams) const;
+};
+
+/// dewgap year JOB [--weather FILE] [--longest-repair H] [--option OPTION] [--case N] [--monthly] [--csv]
+/// [--json] [--seed N] [--output FILE]
+struct YearVerb {
+  GivenPaths paths;
+  std::string longest_repair;
+  std::string option;  ///< as typed, as the next two
+  std::string number;
+  std::string seed;
+  bool monthly = false;
+  bool csv = false;
+  bool json = false;
+
+  void set_up(CLI::App& verb);
+  void run(Streams streams) const;
+};
+
+/// dewgap starter [--money] [--table] [--readings]
 struct StarterVerb {
   bool money = false;
+  bool readings = false;
   bool table = false;
 
   void set_up(CLI::App& verb);
@@ -43,8 +88,11 @@ struct PlacesVerb {
   void run(Streams streams) const;
 };
 
-/// dewgap schema
+/// dewgap schema [--vent | --year]
 struct SchemaVerb {
+  bool vent = false;
+  bool year = false;
+
   void set_up(CLI::App& verb);
   void run(Streams streams) const;
 };

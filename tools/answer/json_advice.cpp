@@ -1,0 +1,132 @@
+// The vent decision over a year of hours, as JSON.
+#include "tools/answer/json_parts_kernel.hpp"
+#include "tools/answer/words.hpp"
+#include "tools/job/units.hpp"
+
+namespace dewgap::tools::json_parts {
+namespace {
+
+Json option_figures(const OptionAdvice& option) {
+  Json json{
+      {"share_acceptable", finite(option.acceptable_share)},
+      {"share_best", finite(option.best_share)},
+      {"share_by_band",
+       {{"dry", finite(option.band_share[0])},
+        {"harmless_mist", finite(option.band_share[1])},
+        {"runs", finite(option.band_share[2])},
+        {"damages", finite(option.band_share[3])}}},
+      {"hours_wet_h", spread(option.hours_wet)},
+      {"longest_wet_run_h", spread(option.longest_wet_run_h)},
+      {"peak_film_g_m2", spread(option.peak_film_g_m2)},
+      {"drained_g_m2", spread(option.drained_g_m2)},
+      {"peak_pool_g_m2", spread(option.peak_pool_g_m2)},
+      {"frost_h", spread(option.frost_hours)},
+      {"misty_mornings", spread(option.misty_mornings)},
+      {"timber_above_caution_h", spread(option.timber_hours_above_caution)},
+      {"room_face_peak_month_humidity_pct", spread(option.room_face_peak_month_humidity, per_cent.per_base)},
+      {"heat_kWh_per_year", spread(option.heat_kWh)},
+      {"heat_against_sealed_kWh_per_year", spread(option.heat_against_sealed_kWh)}};
+  if (option.drying_days) json["drying_days"] = spread(*option.drying_days);
+  return json;
+}
+
+Json options(const VentAdvice& advice) {
+  Json list = Json::array();
+  for (const auto& option : advice.options) {
+    Json one{{"option", json_word(option.option)}};
+    one.update(option_figures(option));
+    list.push_back(one);
+  }
+  return list;
+}
+
+Json deciders(const VentAdvice& advice) {
+  Json list = Json::array();
+  for (const auto& decider : advice.deciders)
+    list.push_back({{"unknown", key_of(decider.unknown)},
+                    {"label", decider.label},
+                    {"settle_by", decider.settle_by},
+                    {"guessed", decider.guessed},
+                    {"share_of_wetness", finite(decider.rank_measure)}});
+  return list;
+}
+
+Json intervals(const std::vector<HumidityBand>& bands, double factor = 1.0) {
+  Json list = Json::array();
+  for (const auto& band : bands)
+    list.push_back({{"low", finite(factor * band.low)}, {"high", finite(factor * band.high)}});
+  return list;
+}
+
+Json readings(const VentAdvice& advice) {
+  Json list = Json::array();
+  for (const auto& reading : advice.readings) {
+    Json one{{"date", reading.date}, {"outdoor_C", finite(reading.outdoor_C)}};
+    if (reading.room_C) one["room_C"] = finite(*reading.room_C);
+    if (reading.room_relative_humidity)
+      one["room_humidity_pct"] = finite(per_cent.from_base(*reading.room_relative_humidity));
+    one["mist"] = json_word(reading.mist);
+    list.push_back(one);
+  }
+  return list;
+}
+
+void add_choice(Json& json, const VentAdvice& advice) {
+  Json tied = Json::array();
+  for (const auto option : advice.tied) tied.push_back(json_word(option));
+  json["choice"] = json_word(advice.choice);
+  json["tied"] = tied;
+  json["options"] = options(advice);
+  json["as_it_is"] = option_figures(advice.as_it_is);
+  json["share_acceptable_with_200_mm_of_tape_lifted"] = finite(advice.lifted_tape_acceptable_share);
+  json["deciders"] = deciders(advice);
+  json["moved_most"] = advice.moved_most;
+  json["flip"] = advice.flip;
+  json["next_look"] = advice.next_look;
+  json["dry_room_humidity_pct"] = intervals(advice.dry_room_humidity, per_cent.per_base);
+  json["dry_seal_leakage_m3_h_m"] = intervals(advice.dry_seal_leakage);
+  json["dry_outdoor_leakage_m3_h_m"] = intervals(advice.dry_outdoor_leakage);
+  json["room_humidity_rise_pct"] = finite(per_cent.from_base(advice.room_humidity_rise));
+  json["remedies"] = advice.remedies;
+  if (advice.realistic_remedy) json["realistic_remedy"] = advice.remedies.at(*advice.realistic_remedy);
+}
+
+}  // namespace
+
+Json weather(const std::string& source, const ModelledColumns& modelled) {
+  return {{"source", source}, {"modelled", modelled_words(modelled)}};
+}
+
+Json weather_file(const UsedWeather& used) {
+  return {{"repaired_hours", used.repaired_hours},
+          {"longest_repaired_gap_h", used.longest_repaired_gap_h},
+          {"notes", used.notes}};
+}
+
+Json case_values(const GapYearSummary& summary) {
+  Json list = Json::array();
+  for (const auto& value : summary.values)
+    list.push_back({{"unknown", key_of(value.unknown)},
+                    {"label", value.label},
+                    {"value", finite(value.value)},
+                    {"unit", value.unit}});
+  return list;
+}
+
+Json advice(const VentAdvice& advice) {
+  Json json{{"settled", advice.settled}};
+  if (!advice.settled) json["not_settled_because"] = advice.not_settled_because;
+  if (!advice.options.empty()) add_choice(json, advice);
+  json["evidence"] = evidence(advice.evidence);
+  json["readings"] = readings(advice);
+  json["weather"] = weather(advice.weather_source, advice.modelled);
+  json["samples"] = advice.samples;
+  json["samples_left_out"] = advice.samples_left_out;
+  json["effective_samples"] = finite(advice.effective_samples);
+  json["samples_drawn"] = advice.prior_samples;
+  json["window_hours"] = advice.window_hours;
+  json["seed"] = advice.seed;
+  return json;
+}
+
+}  // namespace dewgap::tools::json_parts
