@@ -97,7 +97,6 @@ std::array<double, 22> figures_of(const OptionYear& y) {
                                     y.timber_hours_above_caution,
                                     y.longest_timber_run_h,
                                     y.room_face_peak_month_humidity,
-                                    y.room_face_wet_hours,
                                     y.heat_kWh,
                                     y.inwards_share,
                                     y.outwards_share,

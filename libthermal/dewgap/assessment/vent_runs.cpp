@@ -26,10 +26,12 @@ std::uint64_t seed_of_picks(std::uint64_t seed) {
 /// Runs picked cases; a case picked again only counts once more.
 class CaseRunner {
  public:
-  CaseRunner(const YearSetting& year, const VentCases& cases, HourBudget& budget)
-      : year_(&year), cases_(&cases), budget_(&budget) {}
+  CaseRunner(const YearSetting& year, const VentCases& cases, HourBudget& budget, std::size_t most)
+      : year_(&year), cases_(&cases), budget_(&budget), place_of_(cases.samples.size(), not_run) {
+    runs_.years.reserve(most);
+  }
 
-  bool is_new(std::size_t pick) const { return !found_.contains(pick); }
+  bool is_new(std::size_t pick) const { return place_of_[pick] == not_run; }
 
   /// Runs on all cores those of the picks that are new, while the hours last. add() then finds them done.
   void prepare(std::span<const std::size_t> picks, std::size_t hours) {
@@ -51,8 +53,8 @@ class CaseRunner {
   }
 
   void add(std::size_t pick) {
-    if (const auto known = found_.find(pick); known != found_.end()) {
-      count(known->second);
+    if (!is_new(pick)) {
+      count(place_of_[pick]);
       return;
     }
     const auto ready = ready_.find(pick);
@@ -61,7 +63,7 @@ class CaseRunner {
     budget_->spend(window_hours_a_sample(*year_));
     const bool settled = result.status == SolveStatus::converged;
     const std::size_t place = settled ? runs_.cases.size() : left_out;
-    found_.emplace(pick, place);
+    place_of_[pick] = place;
     if (settled) {
       runs_.cases.push_back(pick);
       runs_.years.push_back(result);
@@ -75,6 +77,7 @@ class CaseRunner {
 
  private:
   static constexpr std::size_t left_out = static_cast<std::size_t>(-1);
+  static constexpr std::size_t not_run = static_cast<std::size_t>(-2);
 
   void count(std::size_t place) {
     if (place == left_out) {
@@ -88,8 +91,8 @@ class CaseRunner {
   const VentCases* cases_;
   HourBudget* budget_;
   VentRuns runs_;
-  std::map<std::size_t, SampleYear> ready_;   // of the batch at hand
-  std::map<std::size_t, std::size_t> found_;  // pick to its place among the runs
+  std::map<std::size_t, SampleYear> ready_;  // of the batch at hand
+  std::vector<std::size_t> place_of_;        // of each case among the runs
 };
 
 bool is_settled(const VentRuns& runs, const std::vector<VentOption>& options) {
@@ -135,7 +138,8 @@ VentRuns run_cases(const YearSetting& year, const VentCases& cases, const VentAd
   const std::size_t affordable = hours / std::max<std::size_t>(1, window_hours_a_sample(year));
   const std::size_t most = std::min(most_picks, as_many_as_settle ? 4 * affordable : options.samples);
   const auto picks = numerics::resampled(cases.weights, most, seed_of_picks(options.seed));
-  CaseRunner runner(year, cases, budget);
+  CaseRunner runner(year, cases, budget,
+                    std::min(as_many_as_settle ? affordable : most, cases.samples.size()));
   for (std::size_t k = 0; k < picks.size(); ++k) {
     if (k == 0 || ends_batch(k)) {
       runner.prepare(std::span(picks).subspan(k, std::min(batch_from(k), picks.size() - k)),

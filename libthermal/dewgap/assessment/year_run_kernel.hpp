@@ -72,7 +72,6 @@ struct OptionYear {
   float longest_timber_run_h = 0;
   float room_face_peak_month_humidity =
       0;  ///< largest monthly mean of surface humidity, edge included; mould from 0.8
-  float room_face_wet_hours = 0;
   /// Lost in heating hours (running mean below the base) through the glass and by the air of what the sheet
   /// covers, over the heated share: all of the stopped draught is credited but what ventilation needs. Only
   /// differences between options mean something: frame, uncovered joints and sun that passes are left out.

@@ -25,7 +25,6 @@ YearTally::YearTally(const TallyTerms& terms)
       frosted_(wet_from_g_m2),
       pool_(wet_from_g_m2),
       timber_(timber_caution_kg_kg),
-      room_face_wet_(wet_from_g_m2),
       timber_kg_kg_(terms.start_timber_kg_kg),
       peak_timber_kg_kg_(terms.start_timber_kg_kg) {}
 
@@ -65,9 +64,6 @@ void YearTally::add_room_face(const TallyContext& at, const HourState& state, st
   // ISO 13788: vapour pressure of the room over saturation at the surface (from memory).
   face_humidity_sum_[at.now.month] += at.room_vapour_Pa / saturation_.at(edge_C).pressure_Pa;
   ++face_hours_[at.now.month];
-  const double film_g_m2 = grams * state.room_face_film_kg_m2;
-  room_face_wet_.step(room_face_g_m2_, film_g_m2, 1.0);
-  room_face_g_m2_ = film_g_m2;
 }
 
 void YearTally::add_heat(const TallyContext& at, const HourState& state) {
@@ -185,7 +181,6 @@ OptionYear YearTally::year(double timber_run_as_it_is_h) const {
   year.timber_hours_above_caution = brief(damp.timber_hours_above_caution);
   year.longest_timber_run_h = brief(damp.longest_timber_run_h);
   year.room_face_peak_month_humidity = brief(peak_month);
-  year.room_face_wet_hours = brief(room_face_wet_.total_h());
   year.heat_kWh = brief(terms_.heated_share * heat_J_ / 3.6e6);
   year.inwards_share = brief(inwards_hours_ / ways);
   year.outwards_share = brief(outwards_hours_ / ways);

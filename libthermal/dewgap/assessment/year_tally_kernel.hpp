@@ -94,11 +94,9 @@ class YearTally {
   Spell frosted_;
   Spell pool_;
   Spell timber_;
-  Spell room_face_wet_;
   Film film_;  ///< at the end of the hour before, as the next four
   double pool_g_m2_ = 0.0;
   double timber_kg_kg_ = 0.0;
-  double room_face_g_m2_ = 0.0;
   double peak_film_g_m2_ = 0.0;
   double peak_pool_g_m2_ = 0.0;
   double peak_timber_kg_kg_ = 0.0;

@@ -4,6 +4,7 @@
 // gives a better band.
 #pragma once
 
+#include <cstdint>
 #include <string_view>
 
 #include "dewgap/moisture/criteria.hpp"
@@ -44,7 +45,7 @@ inline constexpr double damage_timber_excess_h = 28.0 * 24.0;
 inline constexpr double damage_pool_run_h = 14.0 * 24.0;  ///< on end: our convention
 
 /// From best to worst.
-enum class YearBand {
+enum class YearBand : std::uint8_t {
   dry,            ///< next to no film, no pool, timber no worse
   harmless_mist,  ///< mist that dries within days, does not run, and leaves timber alone
   runs,           ///< the rest: it runs, stays for weeks, or wets timber for one to four weeks more
