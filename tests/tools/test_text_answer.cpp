@@ -147,6 +147,10 @@ TEST(TextAnswer, AYearWithoutSharesLeavesTheSteadyOnes) {
   const auto text = tools::text_answer(job);
   EXPECT_TRUE(holds(text, "82 % of plausible cases agree, 64 % if")) << text;
   EXPECT_TRUE(holds(text, "Year of hours: 40 cases")) << text;
+  job.weather = tools::UsedWeather{};
+  EXPECT_TRUE(holds(tools::text_answer(job), "Year of hours, weather of your file: 40 cases"));
+  job.assessment.figures->year->samples = 0;
+  EXPECT_FALSE(holds(tools::text_answer(job), "Year of hours"));
 }
 
 TEST(TextAnswer, ALookThatWouldChangeItIsNotAskedForTwice) {
@@ -166,6 +170,7 @@ TEST(TextAnswer, APageThatGrowsTooLongShowsOneLookAndOneLineOfGuesses) {
   const auto text = tools::text_answer(job);
   EXPECT_TRUE(holds(text, "Look one"));
   EXPECT_FALSE(holds(text, "Look two"));
+  EXPECT_TRUE(holds(text, "FIRST FROST: drops or wet timber: sheet off, dry, ask again.")) << text;
   EXPECT_TRUE(lines_of(text).back().starts_with("GUESSED: ")) << text;
 }
 

@@ -60,10 +60,13 @@ void AnswerPage::look_first() {
 }
 
 void AnswerPage::first_frost() {
-  paragraph(
-      "FIRST FROST, next morning: mist on the old glass gone by noon is harmless; drops or wet timber: sheet "
-      "off, dry, ask again.",
-      "", "  ");
+  if (room_ == RoomOnPage::scarce)
+    line("FIRST FROST: drops or wet timber: sheet off, dry, ask again.");
+  else
+    paragraph(
+        "FIRST FROST, next morning: mist on the old glass gone by noon is harmless; drops or wet timber: "
+        "sheet off, dry, ask again.",
+        "", "  ");
 }
 
 /// As many guesses as fit on two lines (one where room is scarce), and how many more.

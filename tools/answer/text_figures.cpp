@@ -80,10 +80,12 @@ bool AnswerPage::is_by_the_year() const {
   return figures().year && !figures().year->options.empty();
 }
 
-/// What the year of hours cost; what it says is the verdict.
+/// What the year of hours cost; what it says is the verdict. One that never began is told there too.
 std::string AnswerPage::year_of_hours() const {
-  if (!figures().year) return {};
-  return fmt::format(" Year of hours: {} cases, {} million window-hours.", figures().year->samples,
+  if (!figures().year || figures().year->samples == 0) return {};
+  return fmt::format(" {}{}: {} cases, {} million window-hours.",
+                     room_ == RoomOnPage::ample ? "Year of hours" : "Year",
+                     job_.weather ? ", weather of your file" : "", figures().year->samples,
                      millions(figures().year->window_hours));
 }
 
