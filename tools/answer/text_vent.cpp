@@ -81,8 +81,11 @@ std::string VentPage::verdict() const {
   const auto words = vent_verdict(advice().choice);
   const auto* option = chosen();
   if (option == nullptr) return fmt::format("NOT SETTLED: {}", ended(advice().not_settled_because));
-  const auto share =
-      fmt::format("dry or harmless mist in {} of plausible cases", share_text(option->acceptable_share));
+  // A share of one is told as what it is: all of the cases that were run, never a certainty.
+  const auto share = option->acceptable_share >= 1.0 - 1e-9
+                         ? fmt::format("dry or harmless mist in each of the {} cases run", advice().samples)
+                         : fmt::format("dry or harmless mist in {} of plausible cases",
+                                       share_text(option->acceptable_share));
   if (!advice().settled)
     return fmt::format("NOT SETTLED: {} So far {}, {}.", ended(advice().not_settled_because),
                        name_of(advice().choice), share);
