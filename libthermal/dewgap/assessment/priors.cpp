@@ -13,19 +13,24 @@
 namespace dewgap {
 namespace {
 
-constexpr std::array<std::string_view, unknown_count> keys{
-    "joint_leakage",      "putty_leakage",          "seal_leakage",
-    "vapour_excess",      "room_temperature",       "neutral_level_offset",
-    "wind_ratio",         "wind_pressure",          "gust_intensity",
-    "extract_depression", "background_airflow",     "sheet_emissivity",
-    "glass_emissivity",   "outdoor_convection",     "room_film",
-    "gap_correlation",    "gap_convection",         "cloud_cover",
-    "edge_factor",        "frame_u_factor",         "base_temperature",
-    "heated_share",       "draught_needed",         "sun_used",
-    "sun_transmitted",    "tape_vapour_resistance", "climate_offset",
-    "film_retention",     "run_off_time",           "gusts_per_s",
-    "timber_depth",       "timber_coat",            "soak_time",
-    "glass_sun_absorbed", "sheet_sun_absorbed"};
+constexpr std::array<std::string_view, unknown_count> keys{"joint_leakage",      "putty_leakage",
+                                                           "seal_leakage",       "vapour_excess",
+                                                           "room_temperature",   "neutral_level_offset",
+                                                           "wind_ratio",         "wind_pressure",
+                                                           "gust_intensity",     "extract_depression",
+                                                           "background_airflow", "sheet_emissivity",
+                                                           "glass_emissivity",   "outdoor_convection",
+                                                           "room_film",          "gap_correlation",
+                                                           "gap_convection",     "cloud_cover",
+                                                           "edge_factor",        "frame_u_factor",
+                                                           "base_temperature",   "heated_share",
+                                                           "draught_needed",     "sun_used",
+                                                           "sun_transmitted",    "tape_vapour_resistance",
+                                                           "climate_offset",     "film_retention",
+                                                           "run_off_time",       "gusts_per_s",
+                                                           "timber_depth",       "timber_coat",
+                                                           "soak_time",          "glass_sun_absorbed",
+                                                           "sheet_sun_absorbed"};
 static_assert(!keys.back().empty(), "every unknown has its key");
 
 Unknown unknown_of(const std::string& key) {
