@@ -90,6 +90,7 @@ class GapHours {
   void set_stream(const HourConditions& given, const PassingAir& air);
   void settle_vapour(const HourConditions& given, const PassingAir& air, const Terms& terms,
                      const StepHeat<Panes>& heat, HourState& state);
+  void account(const HourConditions& given, const PassingAir& air, double vapour_Pa, HourState& state) const;
   void step_films(const HourConditions& given, const VapourAtEnd& vapour, const StepHeat<Panes>& heat,
                   double sill_C, HourState& state);
   void step_timber(const HourConditions& given, double vapour_Pa, double sill_C);

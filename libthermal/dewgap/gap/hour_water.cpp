@@ -91,6 +91,25 @@ void GapHours<Panes>::step_timber(const HourConditions& given, double vapour_Pa,
   }
 }
 
+/// The ledger, from the same flows as the balance, each side by itself.
+template <std::size_t Panes>
+void GapHours<Panes>::account(const HourConditions& given, const PassingAir& air, double vapour_Pa,
+                              HourState& state) const {
+  auto& ledger = state.ledger;
+  const double per_m3_kg_Pa =
+      given.duration_s / (constants::gas_constant_water_J_kgK * constants::kelvin(past_.gap_C));
+  ledger.with_air_in_kg = per_m3_kg_Pa * (air.from_room_m3_s * given.room_vapour_Pa +
+                                          air.from_outdoors_m3_s * given.outdoor_vapour_Pa);
+  ledger.with_air_out_kg = per_m3_kg_Pa * air.total_m3_s() * vapour_Pa;
+  for (const double diffused :
+       {design_.diffusion_to_room_kg_sPa * (given.room_vapour_Pa - vapour_Pa),
+        design_.diffusion_to_outdoors_kg_sPa * (given.outdoor_vapour_Pa - vapour_Pa)}) {
+    ledger.diffused_in_kg += given.duration_s * std::max(0.0, diffused);
+    ledger.diffused_out_kg += given.duration_s * std::max(0.0, -diffused);
+  }
+  ledger.drained_kg = design_.area_m2 * state.drained_kg_m2;
+}
+
 template <std::size_t Panes>
 void GapHours<Panes>::settle_vapour(const HourConditions& given, const PassingAir& air, const Terms& terms,
                                     const StepHeat<Panes>& heat, HourState& state) {
@@ -111,20 +130,7 @@ void GapHours<Panes>::settle_vapour(const HourConditions& given, const PassingAi
   step_timber(given, vapour.vapour_Pa, state.sill_C);
   store_.vapour_Pa = vapour.vapour_Pa;
 
-  // The ledger, from the same flows, each side by itself.
-  auto& ledger = state.ledger;
-  const double per_m3_kg_Pa =
-      given.duration_s / (constants::gas_constant_water_J_kgK * constants::kelvin(past_.gap_C));
-  ledger.with_air_in_kg = per_m3_kg_Pa * (air.from_room_m3_s * given.room_vapour_Pa +
-                                          air.from_outdoors_m3_s * given.outdoor_vapour_Pa);
-  ledger.with_air_out_kg = per_m3_kg_Pa * air.total_m3_s() * vapour.vapour_Pa;
-  for (const double diffused :
-       {design_.diffusion_to_room_kg_sPa * (given.room_vapour_Pa - vapour.vapour_Pa),
-        design_.diffusion_to_outdoors_kg_sPa * (given.outdoor_vapour_Pa - vapour.vapour_Pa)}) {
-    ledger.diffused_in_kg += given.duration_s * std::max(0.0, diffused);
-    ledger.diffused_out_kg += given.duration_s * std::max(0.0, -diffused);
-  }
-  ledger.drained_kg = design_.area_m2 * state.drained_kg_m2;
+  account(given, air, vapour.vapour_Pa, state);
 
   state.pane_film_kg_m2 = film_kg_m2(store_.pane);
   state.sheet_film_kg_m2 = film_kg_m2(store_.sheet);
@@ -157,6 +163,8 @@ void GapHours<Panes>::step_room_face(const HourConditions& given, const Terms& t
   template double GapHours<panes>::held_kg() const;                                                          \
   template void GapHours<panes>::step_films(const HourConditions&, const VapourAtEnd&,                       \
                                             const StepHeat<panes>&, double, HourState&);                     \
+  template void GapHours<panes>::account(const HourConditions&, const PassingAir&, double, HourState&)       \
+      const;                                                                                                 \
   template void GapHours<panes>::step_timber(const HourConditions&, double, double);                         \
   template void GapHours<panes>::settle_vapour(const HourConditions&, const PassingAir&, const Terms&,       \
                                                const StepHeat<panes>&, HourState&);                          \
