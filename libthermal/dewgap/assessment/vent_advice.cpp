@@ -71,7 +71,7 @@ std::string nothing_to_show(const VentRuns& runs) {
   if (made < least_picks) {
     return "The bound on window-hours pays for too few cases (" + std::to_string(made) + ").";
   }
-  const double left_out = static_cast<double>(runs.picks_left_out);
+  const auto left_out = static_cast<double>(runs.picks_left_out);
   if (runs.picks() == 0 || left_out > std::max(1.0, most_left_out_share * static_cast<double>(made))) {
     return "The balance did not settle in " + std::to_string(runs.picks_left_out) + " of " +
            std::to_string(made) + " cases.";

@@ -16,7 +16,7 @@ constexpr double undried_up_to_share = 0.1;  // over a tenth that never dries: n
 
 /// Where in the year's columns the first of January lies, the first of July south of the equator.
 std::size_t midwinter_hour(const YearSetting& year) {
-  constexpr std::size_t first_of_july = 181 * 24;
+  constexpr std::size_t first_of_july = std::size_t{181} * 24;
   const std::size_t wanted = year.setting->place.latitude_deg >= 0.0 ? 0 : first_of_july;
   const auto found = std::find(year.hour_of_year.begin(), year.hour_of_year.end(), wanted);
   return found == year.hour_of_year.end()

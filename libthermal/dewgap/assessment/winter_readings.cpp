@@ -131,10 +131,12 @@ std::vector<EvidenceTerm> winter_evidence(const Setting& setting, const std::vec
     return terms;
   }
   std::vector<double> factors;
+  factors.reserve(samples.size());
   for (const auto& sample : samples) {
     factors.push_back(excess_factor_of(setting, sample, fitted));
   }
   const double sd = sd_of_each(readings);
+  terms.reserve(readings.size());
   for (const auto& reading : readings) {
     validate(reading);
     terms.push_back(mist_term(setting, samples, factors, reading, fitted));

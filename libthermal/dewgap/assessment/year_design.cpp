@@ -23,7 +23,6 @@ double specific_heat_J_kgK(SheetKind kind) {
     case SheetKind::acrylic:
       return 1500.0;
     case SheetKind::polycarbonate:
-      return 1200.0;
     case SheetKind::petg:
     case SheetKind::pet_film:
       return 1200.0;
