@@ -11,7 +11,8 @@ namespace {
 std::atomic<std::size_t> allocations{0};
 }  // namespace
 
-void* operator new(std::size_t bytes) {
+// Not inlined: g++ would take the pair for a mismatch of new and free.
+[[gnu::noinline]] void* operator new(std::size_t bytes) {
   ++allocations;
   void* memory = std::malloc(bytes == 0 ? 1 : bytes);
   if (memory == nullptr) {
@@ -19,10 +20,10 @@ void* operator new(std::size_t bytes) {
   }
   return memory;
 }
-void operator delete(void* memory) noexcept {
+[[gnu::noinline]] void operator delete(void* memory) noexcept {
   std::free(memory);
 }
-void operator delete(void* memory, std::size_t) noexcept {
+[[gnu::noinline]] void operator delete(void* memory, std::size_t) noexcept {
   std::free(memory);
 }
 
