@@ -124,6 +124,7 @@ Verdicts judged_part(const Order& order, const BankPart& part, std::size_t count
       }
     }
   });
+  print_kind(part, verdicts.front());
   return verdicts;
 }
 

@@ -81,13 +81,16 @@ Reliability reliability_of(const std::vector<Claim>& claims) {
   }
   std::array<std::vector<Claim>, 10> parts;
   double hits = 0.0;
+  double variance = 0.0;
   const auto count = static_cast<double>(claims.size());
   for (const auto& claim : claims) {
     parts.at(std::min<std::size_t>(9, static_cast<std::size_t>(10.0 * claim.share))).push_back(claim);
     hits += claim.came_true ? 1.0 : 0.0;
+    variance += variance_of(claim);
     found.brier += surprise_of(claim) * surprise_of(claim) / count;
     found.bias += surprise_of(claim) / count;
   }
+  found.bias_sampling = std::sqrt(variance) / count;
   found.brier_of_base = hits / count * (1.0 - hits / count);
   for (std::size_t b = 0; b < parts.size(); ++b) {
     found.bins.at(b) = bin_of(parts.at(b));

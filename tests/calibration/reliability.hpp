@@ -28,6 +28,7 @@ struct Reliability {
   double brier = 0.0;              ///< mean squared distance of claim and truth
   double brier_of_base = 0.0;      ///< the same were the mean of what is seen claimed of all
   double bias = 0.0;               ///< mean of seen less claimed
+  double bias_sampling = 0.0;      ///< its standard error were the claims right
 };
 Reliability reliability_of(const std::vector<Claim>& claims);
 

@@ -106,6 +106,18 @@ void print_astray(const BankPart& part, const std::vector<AskedQuestion>& asked)
   }
 }
 
+void print_kind(const BankPart& part, const Judged& judged) {
+  std::printf("What came true less what was claimed of the chosen option, points: %s\n",
+              part.scene->archetype.name.c_str());
+  for (const auto stage : all_stages) {
+    const auto stated = summary_of(judged, Weighing::stated, stage).chosen;
+    const auto chance = summary_of(judged, Weighing::chance, stage).chosen;
+    std::printf("  %-26s stated %+6.1f +-%4.1f  chance %+6.1f +-%4.1f\n", std::string(name_of(stage)).c_str(),
+                100.0 * stated.bias, 100.0 * stated.bias_sampling, 100.0 * chance.bias,
+                100.0 * chance.bias_sampling);
+  }
+}
+
 void print_reliability(const Judged& judged) {
   std::puts(
       "\nReliability: what came true less what was claimed, in points, +- its binomial sampling error, and");
@@ -120,18 +132,18 @@ void print_reliability(const Judged& judged) {
 void print_summary(const Judged& judged, Hearing hearing) {
   std::printf("\n%s\n", hearing == Hearing::all_so_far ? "Summary, all observations so far"
                                                        : "Summary, each stage's observations alone");
-  std::printf("%-26s %-9s %8s %9s %9s %8s %9s %8s %8s\n", "", "weighed by", "settled", "not, %", "effective",
+  std::printf("%-26s %-9s %8s %9s %9s %8s %9s %8s %14s\n", "", "weighed by", "settled", "not, %", "effective",
               "largest", "holds", "Brier", "chosen");
   for (const auto stage : all_stages) {
     for (const auto weighing : all_weighings) {
       const auto summary = summary_of(judged, weighing, stage);
       const auto windows = static_cast<double>(summary.windows);
-      std::printf("%-26s %-9s %8zu %9.1f %9.0f %8.1f %9s %8.4f %+8.1f\n",
+      std::printf("%-26s %-9s %8zu %9.1f %9.0f %8.1f %9s %8.4f %+8.1f +-%4.1f\n",
                   weighing == Weighing::stated ? std::string(name_of(stage)).c_str() : "",
                   weighing == Weighing::stated ? "stated" : "chance", summary.settled,
                   100.0 * (1.0 - static_cast<double>(summary.settled) / windows), summary.median_effective,
                   summary.largest_deviation(), summary.holds() ? "yes" : "no", summary.brier,
-                  100.0 * summary.chosen.bias);
+                  100.0 * summary.chosen.bias, 100.0 * summary.chosen.bias_sampling);
     }
   }
   std::puts(
