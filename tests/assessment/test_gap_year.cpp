@@ -42,8 +42,7 @@ TEST(GapYear, AddsUpToTheYearOfTheSameSample) {
   for (const auto option : {VentOption::breaks_bottom, VentOption::off_in_summer}) {
     const auto rows = counted(at.survey, option);
     const auto years = run_sample_year(at.year, sample_of(rows.summary));
-    const auto index = std::find(year_options.begin(), year_options.end(), option) - year_options.begin();
-    const auto& year = years.options.at(static_cast<std::size_t>(index));
+    const auto& year = years.options.at(place_of(option));
     EXPECT_EQ(rows.rows, 8760u);
     EXPECT_EQ(rows.summary.unsettled_hours, 0u);
     constexpr double rounding_of_float_h = 1e-2;

@@ -13,8 +13,7 @@ const std::vector<VentOption> three{VentOption::sealed, VentOption::breaks_botto
 SampleYear case_of(std::array<YearBand, 3> bands, std::array<float, 3> heat_kWh = {100.0f, 100.0f, 100.0f}) {
   SampleYear sample;
   for (std::size_t i = 0; i < three.size(); ++i) {
-    const auto place = static_cast<std::size_t>(
-        std::distance(year_options.begin(), std::find(year_options.begin(), year_options.end(), three[i])));
+    const auto place = place_of(three[i]);
     sample.options.at(place).band = bands.at(i);
     sample.options.at(place).heat_kWh = heat_kWh.at(i);
   }

@@ -12,13 +12,8 @@
 namespace dewgap::test {
 namespace {
 
-std::size_t index_in_year(VentOption option) {
-  return static_cast<std::size_t>(
-      std::distance(year_options.begin(), std::find(year_options.begin(), year_options.end(), option)));
-}
-
 const OptionYear& of(const SampleYear& all, VentOption option) {
-  return all.options[index_in_year(option)];
+  return all.options[place_of(option)];
 }
 
 TEST(YearRun, TheSameSampleGivesTheSameFigures) {
@@ -29,7 +24,7 @@ TEST(YearRun, TheSameSampleGivesTheSameFigures) {
   const auto second = run_sample_year(year, sample);
   EXPECT_EQ(figures_of(first.as_it_is), figures_of(second.as_it_is));
   EXPECT_EQ(figures_of(first.lifted), figures_of(second.lifted));
-  for (std::size_t i = 0; i < year_options.size(); ++i) {
+  for (std::size_t i = 0; i < every_vent_option.size(); ++i) {
     EXPECT_EQ(figures_of(first.options[i]), figures_of(second.options[i]));
   }
 }
@@ -106,7 +101,7 @@ TEST(YearRun, AnOptionAloneIsTheSameAsBesideTheOthers) {
   const auto year = cut(at.year, first_of_december, month_h);
   const auto sample = damp_sample(at.survey);
   const auto all = run_sample_year(year, sample);
-  for (const auto option : year_options) {
+  for (const auto option : every_vent_option) {
     double peak_kg_m2 = 0.0;
     double timber = 0.0;
     std::size_t hours = 0;
@@ -165,7 +160,7 @@ TEST(YearRun, OptionsNotOfferedStayEmpty) {
 
 TEST(YearRun, WhatIsOffered) {
   auto survey = worn_sash_survey();
-  for (const auto option : year_options) {
+  for (const auto option : every_vent_option) {
     EXPECT_TRUE(is_offered(option, survey));
   }
   EXPECT_EQ(window_hours_a_sample(YearCase(survey).year), 8760U * 8U);

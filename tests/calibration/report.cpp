@@ -9,7 +9,7 @@
 namespace dewgap::calibration {
 namespace {
 
-constexpr std::array<const char*, year_options.size()> short_names{
+constexpr std::array<const char*, every_vent_option.size()> short_names{
     "sealed", "2x20 low", "2x100 low", "low+top", "weep", "stripped", "off summer"};
 
 void print_bins(const StageSummary& summary) {
@@ -82,7 +82,7 @@ void print_bank(const std::vector<BankPart>& bank) {
     const std::vector<double> equal(part.years.size(), 1.0);
     const auto choice = choose(part.years, equal, part.scene->options);
     std::printf("  %-26s %8zu %8zu", part.scene->archetype.name.c_str(), part.years.size(), part.left_out);
-    for (const auto option : year_options) {
+    for (const auto option : every_vent_option) {
       const auto& offered = part.scene->options;
       const auto place = std::find(offered.begin(), offered.end(), option);
       if (place == offered.end()) {

@@ -67,8 +67,7 @@ Claims claims_of(const BankPart& part, std::size_t truth, std::size_t first_case
   const auto& year = part.years[truth];
   Claims claims{.effective = numerics::effective_sample_size(weights)};
   for (std::size_t j = 0; j < options.size(); ++j) {
-    const auto* const place = std::find(year_options.begin(), year_options.end(), options[j]);
-    claims.acceptable.at(static_cast<std::size_t>(place - year_options.begin())) =
+    claims.acceptable.at(place_of(options[j])) =
         Claim{choice.acceptable_share[j], is_acceptable(year_of(year, options[j]))};
   }
   claims.chosen = {choice.share(), is_acceptable(year_of(year, choice.choice))};

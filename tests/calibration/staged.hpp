@@ -27,9 +27,10 @@ struct Claim {
 
 /// All claims of one window after one stage.
 struct Claims {
-  double effective = 0.0;                                              ///< cases, Kish's
-  std::array<std::optional<Claim>, year_options.size()> acceptable{};  ///< of the options that are offered
-  Claim chosen;                                                        ///< of the option that would be chosen
+  double effective = 0.0;  ///< cases, Kish's
+  std::array<std::optional<Claim>, every_vent_option.size()>
+      acceptable{};                 ///< of the options that are offered
+  Claim chosen;                     ///< of the option that would be chosen
   double best_share_of_best = 0.0;  ///< claimed best share of the truly best options, mean
   double rank_of_best = 0.0;        ///< mean over the truly best options of the place by best share, from 1
   double place_by_chance = 0;       ///< what that would be in any order: the middle place

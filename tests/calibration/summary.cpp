@@ -21,7 +21,7 @@ std::vector<Claims> settled_claims(const Judged& judged, Weighing weighing, Stag
 
 void add_reliability(const std::vector<Claims>& settled, StageSummary& summary) {
   std::vector<Claim> chosen;
-  std::array<std::vector<Claim>, year_options.size()> by_option;
+  std::array<std::vector<Claim>, every_vent_option.size()> by_option;
   double squares = 0.0;
   double count = 0.0;
   for (const auto& claims : settled) {

@@ -22,7 +22,7 @@ struct StageSummary {
   std::size_t windows = 0;
   std::size_t settled = 0;
   double median_effective = 0.0;  ///< cases, of those settled
-  std::array<Reliability, year_options.size()> options;
+  std::array<Reliability, every_vent_option.size()> options;
   Reliability chosen;
   double brier = 0.0;  ///< of all options' claims
   double largest_deviation() const;

@@ -125,10 +125,11 @@ GapDesign furnished(const GapCase& c, std::uint64_t seed) {
   design.pumped_volume_m3_Pa = draw(0.0, 1e-4);
   design.sill_timber_share = draw(0.1, 0.4);
   if (draw(0.0, 1.0) < 0.3) {
-    design.curtain_count = 1;
-    design.curtain = {
+    Stack& drawn = design.drawn_stack.emplace(c.stack);
+    drawn.layers[2] = {
         .thickness_m = 0.002, .conductivity_W_mK = 0.06, .emissivity_outer = 0.85, .emissivity_inner = 0.85};
-    design.curtain_gap = {.width_m = 0.06, .air_stream = {.heat_capacity_flow_W_m2K = 2.0}};
+    drawn.gaps[1] = {.width_m = 0.06, .air_stream = {.heat_capacity_flow_W_m2K = 2.0}};
+    drawn.layer_count = 3;
   }
   return design;
 }

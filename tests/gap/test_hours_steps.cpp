@@ -94,7 +94,7 @@ TEST(GapHoursSteps, HalvingTheStepOfUsualWindows) {
   for (std::uint64_t seed = 1; seed <= 40; ++seed) {
     const auto c = usual_case(seed);
     auto design = furnished(c, seed);
-    design.curtain_count = 0;  // a curtain drawn at once is another test
+    design.drawn_stack.reset();  // a curtain drawn at once is another test
     halved = with_window(halved, c, design, seed);
   }
   EXPECT_GT(halved.wet_windows, 20);

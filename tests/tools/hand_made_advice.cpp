@@ -41,7 +41,7 @@ VentAdvice hand_made_advice() {
   advice.tied = {VentOption::breaks_bottom};
   advice.as_it_is = hand_made_option(VentOption::sealed, 0.45);
   advice.as_it_is.misty_mornings = {40.0, 90.0, 150.0};
-  for (const auto option : tools::every_vent_option)
+  for (const auto option : every_vent_option)
     advice.options.push_back(hand_made_option(option, option == VentOption::sealed ? 0.87 : 0.84));
   advice.options.front().drying_days = Spread{6.0, 14.0, 40.0};
   advice.lifted_tape_acceptable_share = 0.64;

@@ -65,7 +65,7 @@ Json readings(const VentAdvice& advice) {
     if (reading.room_C) one["room_C"] = finite(*reading.room_C);
     if (reading.room_relative_humidity)
       one["room_humidity_pct"] = finite(per_cent.from_base(*reading.room_relative_humidity));
-    one["mist"] = json_word(reading.mist);
+    one["mist"] = key_of(reading.mist);
     list.push_back(one);
   }
   return list;

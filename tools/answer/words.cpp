@@ -100,22 +100,6 @@ std::string_view json_word(YearBand band) {
   return "damages";
 }
 
-std::string_view json_word(WinterReading::Mist mist) {
-  switch (mist) {
-    case WinterReading::Mist::none:
-      return "none";
-    case WinterReading::Mist::edges:
-      return "edges";
-    case WinterReading::Mist::lower_third:
-      return "lower_third";
-    case WinterReading::Mist::all_over:
-      return "all_over";
-    case WinterReading::Mist::runs:
-      return "runs";
-  }
-  return "none";
-}
-
 std::vector<std::string_view> modelled_words(const ModelledColumns& modelled) {
   std::vector<std::string_view> words;
   const auto add = [&](bool is_modelled, std::string_view word) {

@@ -12,15 +12,6 @@
 
 namespace dewgap::tools {
 
-/// From the simplest.
-inline constexpr std::array<VentOption, 7> every_vent_option{VentOption::sealed,
-                                                             VentOption::breaks_bottom,
-                                                             VentOption::breaks_bottom_longer,
-                                                             VentOption::breaks_bottom_and_top,
-                                                             VentOption::weep_to_outdoors,
-                                                             VentOption::joints_stripped,
-                                                             VentOption::off_in_summer};
-
 /// For JSON: "fit_after".
 std::string_view json_word(Headline headline);
 std::string_view json_word(VentOption option);
@@ -28,8 +19,6 @@ std::string_view json_word(GateKind gate);
 std::string_view json_word(Basis basis);
 std::string_view json_word(FixingKind fixing);
 std::string_view json_word(YearBand band);
-/// As the readings file has it, too.
-std::string_view json_word(WinterReading::Mist mist);
 
 /// What a model supplied of the weather, by name: {"wind", "sky temperature"}.
 std::vector<std::string_view> modelled_words(const ModelledColumns& modelled);

@@ -98,8 +98,8 @@ class ReadingRow {
     const auto given = text_of(mist);
     std::vector<std::string_view> words;
     for (const auto one : mists) {
-      if (given == json_word(one)) return one;
-      words.push_back(json_word(one));
+      if (given == key_of(one)) return one;
+      words.push_back(key_of(one));
     }
     const auto nearest = nearest_permitted(given, words);
     complain(mist, fmt::format("\"{}\" is no answer; one of none, edges, lower_third, all_over, runs{}",

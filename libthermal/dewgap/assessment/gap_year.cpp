@@ -4,16 +4,11 @@
 
 #include "dewgap/assessment/vent_cases_kernel.hpp"
 #include "dewgap/assessment/year_tally_kernel.hpp"
-#include "dewgap/climate/synthesised_year.hpp"
 #include "dewgap/climate/year_calendar_kernel.hpp"
 #include "dewgap/errors.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr std::size_t morning_h = 8;
-constexpr double clear_way_share =
-    0.5;  // net flow over what enters: our convention, as a year's tally has it
 
 /// The wettest come first; case n of N stands at the middle of its part of the weight.
 UnknownValues case_at(const VentCases& cases, std::size_t number) {
@@ -38,12 +33,6 @@ std::vector<CaseValue> values_of(const VentCases& cases, const UnknownValues& sa
                       .unit = prior.unit});
   }
   return values;
-}
-
-/// When the last film of a gap that ends the hour dry has gone, as a year's tally has it.
-double drying_part(const HourState& state) {
-  const auto [sooner, later] = std::minmax(state.pane_drying_part, state.sheet_drying_part);
-  return later < 1.0 ? later : sooner;
 }
 
 /// Makes rows of hours, and counts what the summary tells.
@@ -83,9 +72,11 @@ class Rows {
     const double film_g_m2 =
         row.sheet_hangs ? grams * std::max(row.state.pane_film_kg_m2, row.state.sheet_film_kg_m2) : 0.0;
     Spell hour(wet_from_g_m2);
-    hour.step(row.sheet_hangs ? film_g_m2_ : 0.0, film_g_m2, film_g_m2 > 0.0 ? 1.0 : drying_part(row.state));
+    hour.step(row.sheet_hangs ? film_g_m2_ : 0.0, film_g_m2,
+              film_g_m2 > 0.0 ? 1.0 : last_drying_part(row.state));
     row.wet_share = hour.total_h();
-    row.misty_at_8 = row.hour_of_year % climate::hours_per_day + 1 == morning_h && film_g_m2 > wet_from_g_m2;
+    row.misty_at_8 =
+        ends_in_the_morning(row.hour_of_year % climate::hours_per_day) && film_g_m2 > wet_from_g_m2;
     film_g_m2_ = film_g_m2;
   }
 
@@ -95,21 +86,15 @@ class Rows {
       ++summary_.unsettled_hours;
       return;
     }
-    if (!row.sheet_hangs || !is_cold_half(row.month)) {
+    if (!row.sheet_hangs || !in_cold_half(year_, row.month)) {
       return;
     }
     ++cold_hours_;
     summary_.cold_from_room_m3_s += row.state.from_room_m3_s;
     summary_.cold_from_outdoors_m3_s += row.state.from_outdoors_m3_s;
-    const double net = row.state.net_outwards_m3_s;
-    const double clear = clear_way_share * (row.state.from_room_m3_s + row.state.from_outdoors_m3_s);
-    outwards_ += net > 0.0 && net >= clear ? 1 : 0;
-    inwards_ += net < 0.0 && -net >= clear ? 1 : 0;
-  }
-
-  bool is_cold_half(std::size_t month) const {
-    const bool october_to_march = month >= 9 || month <= 2;
-    return october_to_march == (year_.setting->place.latitude_deg >= 0.0);
+    const ClearWay way = clear_way(row.state);
+    outwards_ += way == ClearWay::outwards ? 1 : 0;
+    inwards_ += way == ClearWay::inwards ? 1 : 0;
   }
 
   const YearSetting& year_;
@@ -121,10 +106,6 @@ class Rows {
   std::size_t inwards_ = 0;
   std::size_t outwards_ = 0;
 };
-
-HourlyYear weather_of(const Setting& setting, const std::optional<HourlyYear>& given) {
-  return given ? *given : synthesised_year(setting.place).hours;
-}
 
 void require_offered(VentOption option, const Survey& survey) {
   if (!is_offered(option, survey)) {

@@ -59,27 +59,47 @@ double compatible_C(CentreMists mists, double outdoor_C, const Observation& mean
   return mists == CentreMists::mild_nights ? std::min(outdoor_C, meaning.p50) : outdoor_C;
 }
 
-EvidenceTerm mist_term(const Setting& setting, const std::vector<UnknownValues>& samples, CentreMists mists) {
+EvidenceTerm mist_term(const std::vector<double>& misting_C, CentreMists mists) {
   const auto& meaning = observation_of("centre_mists", answer_of(mists));
   auto term = evidence_of(Unknown::vapour_excess, "centre of the pane mists", meaning.answer);
-  for (const auto& sample : samples) {
-    const double outdoor_C = misting_outdoor_C(setting, sample);
+  for (const double outdoor_C : misting_C) {
     term.log_likelihood.push_back(log_likelihood(compatible_C(mists, outdoor_C, meaning), meaning));
   }
   return term;
 }
 
 /// Water on the sill tells of a pane that runs, a dry one of a pane that seldom mists.
-EvidenceTerm sill_term(const Setting& setting, const std::vector<UnknownValues>& samples,
-                       const Observation& meaning) {
+EvidenceTerm sill_term(const std::vector<double>& misting_C, const Observation& meaning) {
   auto term = evidence_of(Unknown::vapour_excess, "water on the sill", meaning.answer);
-  for (const auto& sample : samples) {
-    const double outdoor_C = misting_outdoor_C(setting, sample);
+  for (const double outdoor_C : misting_C) {
     const double compatible =
         meaning.answer == "yes" ? std::min(outdoor_C, meaning.p50) : std::max(outdoor_C, meaning.p50);
     term.log_likelihood.push_back(log_likelihood(compatible, meaning));
   }
   return term;
+}
+
+/// What was seen of the single pane's mist: both observations from the same misting temperatures.
+std::vector<EvidenceTerm> pane_terms(const Setting& setting, const std::vector<UnknownValues>& samples) {
+  const auto& survey = *setting.survey;
+  const bool sill_speaks = survey.timber.water_pools && !survey.timber.lets_rain_in.value_or(false);
+  std::vector<EvidenceTerm> terms;
+  if (!survey.room.centre_mists && !sill_speaks) {
+    return terms;
+  }
+  std::vector<double> misting_C;
+  misting_C.reserve(samples.size());
+  for (const auto& sample : samples) {
+    misting_C.push_back(misting_outdoor_C(setting, sample));
+  }
+  if (survey.room.centre_mists) {
+    terms.push_back(mist_term(misting_C, *survey.room.centre_mists));
+  }
+  if (sill_speaks) {
+    terms.push_back(
+        sill_term(misting_C, observation_of("water_on_sill", *survey.timber.water_pools ? "yes" : "no")));
+  }
+  return terms;
 }
 
 EvidenceTerm hygrometer_term(const Setting& setting, const std::vector<UnknownValues>& samples) {
@@ -132,15 +152,7 @@ double misting_outdoor_C(const Setting& setting, const UnknownValues& sample) {
 std::vector<EvidenceTerm> humidity_evidence(const Setting& setting,
                                             const std::vector<UnknownValues>& samples) {
   const auto& room = setting.survey->room;
-  std::vector<EvidenceTerm> terms;
-  if (room.centre_mists) {
-    terms.push_back(mist_term(setting, samples, *room.centre_mists));
-  }
-  if (setting.survey->timber.water_pools && !setting.survey->timber.lets_rain_in.value_or(false)) {
-    terms.push_back(
-        sill_term(setting, samples,
-                  observation_of("water_on_sill", *setting.survey->timber.water_pools ? "yes" : "no")));
-  }
+  auto terms = pane_terms(setting, samples);
   if (!room.hygrometer.empty()) {
     terms.push_back(hygrometer_term(setting, samples));
   }

@@ -7,7 +7,6 @@
 #include "dewgap/assessment/vent_remedies_kernel.hpp"
 #include "dewgap/assessment/vent_words_kernel.hpp"
 #include "dewgap/assessment/verdict_kernel.hpp"
-#include "dewgap/climate/synthesised_year.hpp"
 #include "dewgap/errors.hpp"
 #include "dewgap/numerics/sampling.hpp"
 
@@ -16,10 +15,6 @@ namespace {
 
 constexpr std::size_t least_picks = 8;
 constexpr double most_left_out_share = 0.05;  // of the picks; more is no answer: our convention
-
-HourlyYear weather_of(const Setting& setting, const std::optional<HourlyYear>& weather) {
-  return weather ? *weather : synthesised_year(setting.place).hours;
-}
 
 /// Figures of one option over the runs.
 template <class YearOf>

@@ -95,6 +95,8 @@ struct WinterReading {
   std::optional<double> room_relative_humidity;  ///< 0.05 to 1
   enum class Mist { none, edges, lower_third, all_over, runs } mist = Mist::none;  ///< on the gap's faces
 };
+/// The word for it, as observations.csv and files of readings have it: "lower_third".
+std::string_view key_of(WinterReading::Mist mist);
 
 struct VentAdvice {
   bool settled = false;  ///< effective samples at least 50, and the choice would survive another batch

@@ -67,8 +67,7 @@ bool is_acceptable(const OptionYear& year) {
 }
 
 const OptionYear& year_of(const SampleYear& sample, VentOption option) {
-  const auto* const place = std::find(year_options.begin(), year_options.end(), option);
-  return sample.options.at(static_cast<std::size_t>(std::distance(year_options.begin(), place)));
+  return sample.options.at(place_of(option));
 }
 
 std::vector<bool> winners(const SampleYear& sample, const std::vector<VentOption>& options) {

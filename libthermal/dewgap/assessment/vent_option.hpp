@@ -2,6 +2,10 @@
 // answer for a year and the whole answer share.
 #pragma once
 
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <iterator>
 #include <string>
 #include <string_view>
 
@@ -19,6 +23,20 @@ enum class VentOption {
   off_in_summer           ///< sealed; taken off in spring, the window dried, put back in autumn
 };
 std::string_view name_of(VentOption option);
+
+/// In the order in which ties are won: the simplest first.
+inline constexpr std::array<VentOption, 7> every_vent_option{VentOption::sealed,
+                                                             VentOption::breaks_bottom,
+                                                             VentOption::breaks_bottom_longer,
+                                                             VentOption::breaks_bottom_and_top,
+                                                             VentOption::weep_to_outdoors,
+                                                             VentOption::joints_stripped,
+                                                             VentOption::off_in_summer};
+/// Where an option stands among them.
+constexpr std::size_t place_of(VentOption option) {
+  const auto* const place = std::find(every_vent_option.begin(), every_vent_option.end(), option);
+  return static_cast<std::size_t>(std::distance(every_vent_option.begin(), place));
+}
 
 /// Evidence used, and how far it moved the answer.
 struct EvidenceUse {

@@ -123,7 +123,7 @@ void HourBudget::spend(std::size_t hours) {
 
 std::vector<VentOption> offered_options(const Survey& survey) {
   std::vector<VentOption> offered;
-  std::copy_if(year_options.begin(), year_options.end(), std::back_inserter(offered),
+  std::copy_if(every_vent_option.begin(), every_vent_option.end(), std::back_inserter(offered),
                [&](VentOption option) { return is_offered(option, survey); });
   return offered;
 }

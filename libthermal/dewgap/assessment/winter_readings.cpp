@@ -10,22 +10,6 @@
 namespace dewgap {
 namespace {
 
-std::string_view answer_of(WinterReading::Mist mist) {
-  switch (mist) {
-    case WinterReading::Mist::none:
-      return "none";
-    case WinterReading::Mist::edges:
-      return "edges";
-    case WinterReading::Mist::lower_third:
-      return "lower_third";
-    case WinterReading::Mist::all_over:
-      return "all_over";
-    case WinterReading::Mist::runs:
-      return "runs";
-  }
-  return "none";
-}
-
 /// The running mean that the room's moisture follows: a night's minimum is half a day's swing below it, as
 /// the place's coldest month has it.
 double mean_outdoor_C(const Setting& setting, const WinterReading& reading) {
@@ -66,7 +50,7 @@ double compatible_K(WinterReading::Mist mist, const GapState& gap, const Observa
 
 EvidenceTerm mist_term(const Setting& setting, const std::vector<UnknownValues>& samples,
                        const std::vector<double>& factors, const WinterReading& reading, VentOption fitted) {
-  const auto& meaning = observation_of("gap_mist", answer_of(reading.mist));
+  const auto& meaning = observation_of("gap_mist", key_of(reading.mist));
   const auto speaks_of = reading.room_relative_humidity ? Unknown::seal_leakage : Unknown::vapour_excess;
   auto term = evidence_of(speaks_of, "mist behind the sheet, " + reading.date, meaning.answer);
   for (std::size_t i = 0; i < samples.size(); ++i) {
@@ -113,6 +97,22 @@ EvidenceTerm humidity_term(const Setting& setting, const std::vector<UnknownValu
 }
 
 }  // namespace
+
+std::string_view key_of(WinterReading::Mist mist) {
+  switch (mist) {
+    case WinterReading::Mist::none:
+      return "none";
+    case WinterReading::Mist::edges:
+      return "edges";
+    case WinterReading::Mist::lower_third:
+      return "lower_third";
+    case WinterReading::Mist::all_over:
+      return "all_over";
+    case WinterReading::Mist::runs:
+      return "runs";
+  }
+  return "none";
+}
 
 void validate(const WinterReading& reading) {
   require_in_range(reading.outdoor_C, {-40.0, 30.0}, "reading.outdoor", "C");

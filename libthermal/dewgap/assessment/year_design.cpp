@@ -91,14 +91,8 @@ bool is_timber(FrameKind kind) {
   return kind == FrameKind::softwood || kind == FrameKind::hardwood;
 }
 
-/// The curtain of a stack drawn over `panes` panes, if the survey has one.
-void take_curtain(const Setting& setting, const Stack& drawn, std::size_t panes, GapDesign& design) {
-  if (!setting.survey->sheet.curtain_gap_m) {
-    return;
-  }
-  design.curtain_count = 1;
-  design.curtain = drawn.layers[panes];
-  design.curtain_gap = drawn.gaps[panes - 1];
+bool has_curtain(const Setting& setting) {
+  return setting.survey->sheet.curtain_gap_m.has_value();
 }
 
 /// What old window and window with sheet share.
@@ -139,7 +133,9 @@ GapDesign old_window_design(const Setting& setting, const UnknownValues& sample)
   GapDesign design = bare_design(setting, sample, VentOption::sealed);
   design.panes = PaneCount::old_pane;
   design.stack = single_stack(setting, sample, CurtainState::open);
-  take_curtain(setting, single_stack(setting, sample, CurtainState::drawn), 1, design);
+  if (has_curtain(setting)) {
+    design.drawn_stack = single_stack(setting, sample, CurtainState::drawn);
+  }
   design.network = old_window_network(setting, covered_openings(setting, sample));
   return design;
 }
@@ -149,7 +145,9 @@ GapDesign sheet_design(const Setting& setting, const UnknownValues& sample, Vent
   GapDesign design = bare_design(setting, sample, vent);
   design.panes = PaneCount::with_sheet;
   design.stack = double_stack(setting, sample, CurtainState::open);
-  take_curtain(setting, double_stack(setting, sample, CurtainState::drawn), 2, design);
+  if (has_curtain(setting)) {
+    design.drawn_stack = double_stack(setting, sample, CurtainState::drawn);
+  }
   design.network = network_for(setting, sample, vent, fault);
   design.diffusion_to_room_kg_sPa = diffusion_to_room_kg_sPa(setting, sample, vent, diffusion_mean_C);
   design.timber = facing_timber(setting, sample);

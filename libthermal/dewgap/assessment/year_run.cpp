@@ -57,8 +57,8 @@ class SampleRun {
  private:
   void hang_sheets() {
     const auto winter = old_winter(*year_.setting, sample_);
-    sheets_.reserve(year_options.size() + 1);
-    for (const auto vent : year_options) {
+    sheets_.reserve(every_vent_option.size() + 1);
+    for (const auto vent : every_vent_option) {
       if (vent != VentOption::off_in_summer && is_offered(vent, *year_.setting->survey)) {
         hang(vent, TapeFault::none, winter);
       }
@@ -113,17 +113,12 @@ class SampleRun {
     all.lifted = sheets_.back().tally.year(timber_run_h);
     sheets_.pop_back();
     for (const auto& sheet : sheets_) {
-      all.options[index_in_year(sheet.vent)] = sheet.tally.year(timber_run_h);
+      all.options[place_of(sheet.vent)] = sheet.tally.year(timber_run_h);
     }
     const auto& taken_off = taken_off_ ? taken_off_->tally : sheets_.front().tally;
-    all.options[index_in_year(VentOption::off_in_summer)] = taken_off.year(timber_run_h);
+    all.options[place_of(VentOption::off_in_summer)] = taken_off.year(timber_run_h);
     all.status = status_of(all);
     return all;
-  }
-
-  static std::size_t index_in_year(VentOption vent) {
-    return static_cast<std::size_t>(
-        std::distance(year_options.begin(), std::find(year_options.begin(), year_options.end(), vent)));
   }
 
   SolveStatus status_of(const SampleYear& all) const {
@@ -170,9 +165,10 @@ bool is_offered(VentOption option, const Survey& survey) {
 }
 
 std::size_t window_hours_a_sample(const YearSetting& year) {
-  const auto stepped = std::count_if(year_options.begin(), year_options.end(), [&](VentOption option) {
-    return option != VentOption::off_in_summer && is_offered(option, *year.setting->survey);
-  });
+  const auto stepped =
+      std::count_if(every_vent_option.begin(), every_vent_option.end(), [&](VentOption option) {
+        return option != VentOption::off_in_summer && is_offered(option, *year.setting->survey);
+      });
   return year.outdoor_C.size() * (static_cast<std::size_t>(stepped) + 2);
 }
 

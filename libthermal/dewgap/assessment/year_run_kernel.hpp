@@ -51,6 +51,8 @@ struct YearSetting {
 };
 /// Throws InvalidInput for a year that is not one (require_valid).
 YearSetting year_setting(const Setting& setting, const HourlyYear& year);
+/// The weather that was given, or one synthesised from the place's normals.
+HourlyYear weather_of(const Setting& setting, const std::optional<HourlyYear>& given);
 
 /// One option's year, small enough to keep for many samples. Films are those of the gap's faces, the larger
 /// of the two; of the old window as it is, that of the pane's room side. off_in_summer counts the hours in
@@ -85,20 +87,11 @@ struct OptionYear {
   bool wet_after_summer = false;
 };
 
-/// In the order in which ties are won: the simplest first.
-inline constexpr std::array<VentOption, 7> year_options{VentOption::sealed,
-                                                        VentOption::breaks_bottom,
-                                                        VentOption::breaks_bottom_longer,
-                                                        VentOption::breaks_bottom_and_top,
-                                                        VentOption::weep_to_outdoors,
-                                                        VentOption::joints_stripped,
-                                                        VentOption::off_in_summer};
-
 struct SampleYear {
   SolveStatus status =
       SolveStatus::converged;  ///< not converged when over 0.1 % of an option's hours did not settle
   OptionYear as_it_is;
-  std::array<OptionYear, year_options.size()> options{};
+  std::array<OptionYear, every_vent_option.size()> options{};
   OptionYear lifted;  ///< sealed, with a 200 mm length of tape lifted
 };
 

@@ -25,13 +25,13 @@ bool curtain_hour(std::size_t hour_of_day) {
   return hour_of_day >= curtain_drawn_from_h || hour_of_day < curtain_drawn_to_h;
 }
 
+}  // namespace
+
 bool in_cold_half(const YearSetting& year, std::size_t month) {
   // The sheet goes up a month before the cold half begins: October north, April south.
   const std::size_t first = (year.month.front() + 1) % 12;
   return (month + 12 - first) % 12 < 6;
 }
-
-}  // namespace
 
 double sky_scale(double cloud_cover, double belief_share) {
   static const double middle = prior_of(Unknown::cloud_cover).p50;

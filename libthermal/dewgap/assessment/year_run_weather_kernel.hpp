@@ -32,6 +32,9 @@ struct SampleHour {
 /// 0.5 to 1.5: the year's own course is kept, and on average its mean. Our convention.
 double sky_scale(double cloud_cover, double belief_share);
 
+/// October to March north of the equator, April to September south of it.
+bool in_cold_half(const YearSetting& year, std::size_t month);
+
 class SampleWeather {
  public:
   /// Throws InvalidInput when the sample's weather leaves -60 to 48 C.

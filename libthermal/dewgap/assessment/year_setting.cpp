@@ -6,6 +6,7 @@
 
 #include "dewgap/air/humid_air.hpp"
 #include "dewgap/assessment/year_run_kernel.hpp"
+#include "dewgap/climate/synthesised_year.hpp"
 #include "dewgap/climate/weather_columns.hpp"
 #include "dewgap/climate/year_calendar_kernel.hpp"
 #include "dewgap/dwelling/facade_wind.hpp"
@@ -157,6 +158,10 @@ YearSetting year_setting(const Setting& setting, const HourlyYear& year) {
   columns.source = source_of(year);
   columns.modelled = year.modelled;
   return columns;
+}
+
+HourlyYear weather_of(const Setting& setting, const std::optional<HourlyYear>& given) {
+  return given ? *given : synthesised_year(setting.place).hours;
 }
 
 }  // namespace dewgap

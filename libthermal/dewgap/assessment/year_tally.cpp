@@ -6,17 +6,28 @@ namespace {
 
 constexpr double hour_s = 3600.0;
 constexpr double grams = 1000.0;
-constexpr std::size_t morning_h = 8;
-constexpr double clear_way_share = 0.5;  // net flow over what enters: our convention
 
-/// When the last film of a gap that ends the step dry has gone. A part of 1 says that a face was dry before.
+}  // namespace
+
 double last_drying_part(const HourState& state) {
   const double pane = state.pane_drying_part;
   const double sheet = state.sheet_drying_part;
   return pane < 1.0 && sheet < 1.0 ? std::max(pane, sheet) : std::min(pane, sheet);
 }
 
-}  // namespace
+bool ends_in_the_morning(std::size_t hour_of_day) {
+  constexpr std::size_t morning_h = 8;
+  return hour_of_day + 1 == morning_h;
+}
+
+ClearWay clear_way(const HourState& state) {
+  constexpr double clear_share = 0.5;  // net flow over what enters: our convention
+  const double net = state.net_outwards_m3_s;
+  if (std::abs(net) < clear_share * (state.from_room_m3_s + state.from_outdoors_m3_s) || net == 0.0) {
+    return ClearWay::none;
+  }
+  return net > 0.0 ? ClearWay::outwards : ClearWay::inwards;
+}
 
 YearTally::YearTally(const TallyTerms& terms)
     : terms_(terms),
@@ -38,7 +49,7 @@ void YearTally::add_film(const SampleHour& now, const Film& film) {
   wet_.step(film_.held_g_m2, film.held_g_m2, film.falls_in_h);
   frosted_.step(film_.frost_g_m2, film.frost_g_m2, 1.0);
   peak_film_g_m2_ = std::max(peak_film_g_m2_, film.water_g_m2);
-  misty_mornings_ += now.hour_of_day + 1 == morning_h && film.held_g_m2 > wet_from_g_m2 ? 1 : 0;
+  misty_mornings_ += ends_in_the_morning(now.hour_of_day) && film.held_g_m2 > wet_from_g_m2 ? 1 : 0;
   film_ = film;
 }
 
@@ -57,12 +68,16 @@ void YearTally::add_timber(double timber_kg_kg) {
   peak_timber_kg_kg_ = std::max(peak_timber_kg_kg_, timber_kg_kg);
 }
 
-void YearTally::add_room_face(const TallyContext& at, const HourState& state, std::size_t room_face) {
-  // The edge as GapDesign has it: outdoors + edge factor x (face - outdoors).
+/// The edge as GapDesign has it: outdoors + edge factor x (face - outdoors).
+double YearTally::edge_C(const TallyContext& at, double face_C) const {
   const double outdoor_C = at.now.given.outdoors.air_temperature_C;
-  const double edge_C = outdoor_C + terms_.edge_factor * (state.face_C[room_face] - outdoor_C);
+  return outdoor_C + terms_.edge_factor * (face_C - outdoor_C);
+}
+
+void YearTally::add_room_face(const TallyContext& at, const HourState& state, std::size_t room_face) {
   // ISO 13788: vapour pressure of the room over saturation at the surface (from memory).
-  face_humidity_sum_[at.now.month] += at.room_vapour_Pa / saturation_.at(edge_C).pressure_Pa;
+  face_humidity_sum_[at.now.month] +=
+      at.room_vapour_Pa / saturation_.at(edge_C(at, state.face_C[room_face])).pressure_Pa;
   ++face_hours_[at.now.month];
 }
 
@@ -80,12 +95,11 @@ void YearTally::add_heat(const TallyContext& at, const HourState& state) {
 }
 
 void YearTally::add_way(const SampleHour& now, const HourState& state) {
-  const double enters = state.from_room_m3_s + state.from_outdoors_m3_s;
-  if (!now.cold_half || std::abs(state.net_outwards_m3_s) < clear_way_share * enters) {
-    return;
+  if (now.cold_half) {
+    const ClearWay way = clear_way(state);
+    outwards_hours_ += way == ClearWay::outwards ? 1 : 0;
+    inwards_hours_ += way == ClearWay::inwards ? 1 : 0;
   }
-  outwards_hours_ += state.net_outwards_m3_s > 0.0 ? 1 : 0;
-  inwards_hours_ += state.net_outwards_m3_s < 0.0 ? 1 : 0;
 }
 
 void YearTally::add_with_sheet(const TallyContext& at, const HourState& state) {
@@ -118,9 +132,7 @@ void YearTally::add_old_window(const TallyContext& at, const HourState& state, d
   const bool freezes = state.face_C[1] < 0.0;
   add_film(at.now,
            {.held_g_m2 = held, .water_g_m2 = freezes ? 0.0 : held, .frost_g_m2 = freezes ? held : 0.0});
-  const double outdoor_C = at.now.given.outdoors.air_temperature_C;
-  const double edge_C = outdoor_C + terms_.edge_factor * (state.face_C[1] - outdoor_C);
-  edge_mist_hours_ += at.room_vapour_Pa >= saturation_.at(edge_C).pressure_Pa ? 1 : 0;
+  edge_mist_hours_ += at.room_vapour_Pa >= saturation_.at(edge_C(at, state.face_C[1])).pressure_Pa ? 1 : 0;
   add_timber(timber_kg_kg);
   add_room_face(at, state, 1);
   add_heat(at, state);

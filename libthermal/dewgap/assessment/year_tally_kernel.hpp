@@ -39,6 +39,17 @@ class Spell {
   double longest_h_ = 0.0;
 };
 
+/// When the last film of a gap that ends the step dry has gone, part of the step. A part of 1 says that a
+/// face was dry before.
+double last_drying_part(const HourState& state);
+
+/// Whether an hour that begins so late ends when a pane is looked at in the morning, at 8.
+bool ends_in_the_morning(std::size_t hour_of_day);
+
+/// Which way air goes in an hour in which one way has it.
+enum class ClearWay { none, outwards, inwards };
+ClearWay clear_way(const HourState& state);
+
 /// What of an option lies outside its own state.
 struct TallyContext {
   const SampleHour& now;
@@ -82,6 +93,7 @@ class YearTally {
   void add_film(const SampleHour& now, const Film& film);
   void add_pool(const HourState& state);
   void add_timber(double timber_kg_kg);
+  double edge_C(const TallyContext& at, double face_C) const;
   void add_room_face(const TallyContext& at, const HourState& state, std::size_t room_face);
   void add_heat(const TallyContext& at, const HourState& state);
   void add_way(const SampleHour& now, const HourState& state);

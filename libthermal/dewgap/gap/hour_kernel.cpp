@@ -10,16 +10,6 @@ namespace {
 
 constexpr double air_store_temperature_K = 283.15;  // the gap's air is taken to hold vapour as at 10 C
 
-/// Stack without a curtain, as solve_stack takes it.
-Stack with_curtain(const GapDesign& design) {
-  Stack stack = design.stack;
-  const std::size_t panes = stack.layer_count;
-  stack.layers[panes] = design.curtain;
-  stack.gaps[panes - 1] = design.curtain_gap;
-  ++stack.layer_count;
-  return stack;
-}
-
 RoomClimate room_of(const HourConditions& given) {
   return {.air_temperature_C = given.room_C,
           .radiant_temperature_C = given.room_C,
@@ -38,8 +28,8 @@ GapHours<Panes>::GapHours(const GapDesign& design, const GapStore& start, const 
       saturation_(&air_kernel::saturation_table()),
       flows_(design.network, options.gust_points),
       day_(design.stack) {
-  if (design.curtain_count > 0) {
-    night_.emplace(with_curtain(design));
+  if (design.drawn_stack) {
+    night_.emplace(*design.drawn_stack);
   }
   if (Panes == 2 && design.timber.area_m2 > 0.0) {
     auto bottom = design.timber;
@@ -174,7 +164,7 @@ HourState GapHours<Panes>::step(const HourConditions& given) {
   guess_ = pass.guess;
   read_heat(given, pass.air, heat, state);
   if constexpr (Panes == 2) {
-    settle_vapour(given, pass.air, pass.terms, heat, state);
+    settle_vapour(given, pass, state);
     past_.gap_before_C = past_known_ ? past_.gap_C : state.gap_C;
     past_.gap_C = state.gap_C;
     past_.gap_convection_W_m2K = heat.gap_convection_W_m2K;

@@ -72,12 +72,15 @@ class GapHours {
     PassingAir air;
     Terms terms;
     StepHeat<Panes> heat;
+    VapourAtEnd vapour;  ///< only with a gap, of a settled pass
     Guess found;
     bool settled() const { return heat.status == SolveStatus::converged; }
     double miss_K() const { return found.gap_C - guess.gap_C; }
   };
   Guess predict(const HourConditions& given, Terms& terms);
-  Guess guess_of(const Terms& terms, const std::array<double, 2 * Panes>& face_K, double gap_air_K) const;
+  VapourAtEnd vapour_at(const Terms& terms, const std::array<double, 2 * Panes>& face_K) const;
+  Guess guess_of(const std::array<double, 2 * Panes>& face_K, double gap_air_K,
+                 const VapourAtEnd& vapour) const;
   Pass solve_pass(const HourConditions& given, const Terms& terms, const Guess& guess);
   bool is_as_guessed(const Pass& pass) const;
   Pass solve_passes(const HourConditions& given);
@@ -88,8 +91,7 @@ class GapHours {
   void linearise_timber(const HourConditions& given, const Terms& terms, const Guess& guess);
   void set_air(const HourConditions& given, const PassingAir& air, Terms& terms);
   void set_stream(const HourConditions& given, const PassingAir& air);
-  void settle_vapour(const HourConditions& given, const PassingAir& air, const Terms& terms,
-                     const StepHeat<Panes>& heat, HourState& state);
+  void settle_vapour(const HourConditions& given, const Pass& pass, HourState& state);
   void account(const HourConditions& given, const PassingAir& air, double vapour_Pa, HourState& state) const;
   void step_films(const HourConditions& given, const VapourAtEnd& vapour, const StepHeat<Panes>& heat,
                   double sill_C, HourState& state);

@@ -18,19 +18,21 @@ typename GapHours<Panes>::Guess GapHours<Panes>::predict(const HourConditions& g
   }
   const auto prediction = drawn_ ? night_->predict(terms) : day_.predict(terms);
   if constexpr (Panes == 2) {
-    return guess_of(terms, prediction.face_K, prediction.gap_air_K);
+    return guess_of(prediction.face_K, prediction.gap_air_K, vapour_at(terms, prediction.face_K));
   }
   return {};
 }
 
 template <std::size_t Panes>
-typename GapHours<Panes>::Guess GapHours<Panes>::guess_of(const Terms& terms,
-                                                          const std::array<double, 2 * Panes>& face_K,
-                                                          double gap_air_K) const {
-  const double pane_C = celsius(face_K[1]);
-  return {.gap_C = celsius(gap_air_K),
-          .pane_C = pane_C,
-          .vapour_Pa = terms.gap_vapour(pane_C, celsius(face_K[2 * Panes - 2])).end.vapour_Pa};
+VapourAtEnd GapHours<Panes>::vapour_at(const Terms& terms,
+                                       const std::array<double, 2 * Panes>& face_K) const {
+  return terms.gap_vapour(celsius(face_K[1]), celsius(face_K[2 * Panes - 2])).end;
+}
+
+template <std::size_t Panes>
+typename GapHours<Panes>::Guess GapHours<Panes>::guess_of(const std::array<double, 2 * Panes>& face_K,
+                                                          double gap_air_K, const VapourAtEnd& vapour) const {
+  return {.gap_C = celsius(gap_air_K), .pane_C = celsius(face_K[1]), .vapour_Pa = vapour.vapour_Pa};
 }
 
 template <std::size_t Panes>
@@ -44,7 +46,8 @@ typename GapHours<Panes>::Pass GapHours<Panes>::solve_pass(const HourConditions&
   pass.heat = drawn_ ? night_->solve(pass.terms, newton_) : day_.solve(pass.terms, newton_);
   if constexpr (Panes == 2) {
     if (pass.settled()) {
-      pass.found = guess_of(pass.terms, pass.heat.face_K, pass.heat.gap_air_K);
+      pass.vapour = vapour_at(pass.terms, pass.heat.face_K);
+      pass.found = guess_of(pass.heat.face_K, pass.heat.gap_air_K, pass.vapour);
     }
   }
   return pass;

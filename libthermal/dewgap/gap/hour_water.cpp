@@ -111,11 +111,12 @@ void GapHours<Panes>::account(const HourConditions& given, const PassingAir& air
 }
 
 template <std::size_t Panes>
-void GapHours<Panes>::settle_vapour(const HourConditions& given, const PassingAir& air, const Terms& terms,
-                                    const StepHeat<Panes>& heat, HourState& state) {
+void GapHours<Panes>::settle_vapour(const HourConditions& given, const Pass& pass, HourState& state) {
+  const auto& terms = pass.terms;
+  const auto& heat = pass.heat;
+  const auto& vapour = pass.vapour;
   const double pane_C = celsius(heat.face_K[1]);
   const double sheet_C = celsius(heat.face_K[2 * Panes - 2]);
-  const auto vapour = terms.gap_vapour(pane_C, sheet_C).end;
   state.sill_C = terms.sill_C(pane_C);
   state.vapour_Pa = vapour.vapour_Pa;
   state.latent_heat_W_m2 = terms.latent_heat_W_m2(1, pane_C, vapour.rate_kg_m2s[on_pane]) +
@@ -130,7 +131,7 @@ void GapHours<Panes>::settle_vapour(const HourConditions& given, const PassingAi
   step_timber(given, vapour.vapour_Pa, state.sill_C);
   store_.vapour_Pa = vapour.vapour_Pa;
 
-  account(given, air, vapour.vapour_Pa, state);
+  account(given, pass.air, vapour.vapour_Pa, state);
 
   state.pane_film_kg_m2 = film_kg_m2(store_.pane);
   state.sheet_film_kg_m2 = film_kg_m2(store_.sheet);
@@ -166,8 +167,7 @@ void GapHours<Panes>::step_room_face(const HourConditions& given, const Terms& t
   template void GapHours<panes>::account(const HourConditions&, const PassingAir&, double, HourState&)       \
       const;                                                                                                 \
   template void GapHours<panes>::step_timber(const HourConditions&, double, double);                         \
-  template void GapHours<panes>::settle_vapour(const HourConditions&, const PassingAir&, const Terms&,       \
-                                               const StepHeat<panes>&, HourState&);                          \
+  template void GapHours<panes>::settle_vapour(const HourConditions&, const Pass&, HourState&);              \
   template void GapHours<panes>::step_room_face(const HourConditions&, const Terms&, const StepHeat<panes>&, \
                                                 HourState&);
 DEWGAP_INSTANTIATE(1)

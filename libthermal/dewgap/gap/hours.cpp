@@ -11,16 +11,13 @@ void require_valid(const GapDesign& design) {
   if (panes != design.stack.layer_count || panes < 1 || panes > 2) {
     throw InvalidInput("stack", "has another number of layers than the window has panes (1 or 2)");
   }
-  if (design.curtain_count > 1) {
-    throw InvalidInput("curtain_count", static_cast<double>(design.curtain_count), {0.0, 1.0}, "");
+  glazing_kernel::require_valid(design.stack, {}, {});
+  if (design.drawn_stack) {
+    if (design.drawn_stack->layer_count != panes + 1) {
+      throw InvalidInput("drawn_stack", "has not one layer more than the window has panes");
+    }
+    glazing_kernel::require_valid(*design.drawn_stack, {}, {});
   }
-  Stack stack = design.stack;
-  if (design.curtain_count == 1) {
-    stack.layers[panes] = design.curtain;
-    stack.gaps[panes - 1] = design.curtain_gap;
-    ++stack.layer_count;
-  }
-  glazing_kernel::require_valid(stack, {}, {});
   for (const double capacity : design.pane_heat_capacity_J_m2K) {
     require_in_range(capacity, {0.0, 1e6}, "pane_heat_capacity_J_m2K", "J/(m2 K)");
   }

@@ -53,10 +53,8 @@ struct GapDesign {
   PaneCount panes = PaneCount::with_sheet;
   Stack stack;  ///< its layers are the panes; suns, face heats and air streams in it are ignored
   std::array<double, 2> pane_heat_capacity_J_m2K{9000.0, 7000.0};  ///< 0 to 1e6
-  /// Room-side layers drawn over the panes (a curtain), 0 or 1; with its gap to the last pane.
-  std::size_t curtain_count = 0;
-  StackLayer curtain;
-  StackGap curtain_gap;
+  /// The same with a curtain drawn: one room-side layer more, in a gap that the room's air passes.
+  std::optional<Stack> drawn_stack;
   double area_m2 = 1.0;  ///< glass behind the sheet, 0.01 to 50
   GapNetwork network;
   double diffusion_to_room_kg_sPa = 0.0;      ///< 0 to 1e-6
