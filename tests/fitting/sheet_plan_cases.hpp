@@ -10,13 +10,15 @@
 
 namespace dewgap::test {
 
-/// A square opening of the given sides with a face wide enough for clips and deep timber.
+/// A square opening of the given sides with a face wide enough for clips and deep timber. Movement by heat
+/// alone, so that it can be followed by hand.
 inline SheetPlanInput opening_of(double width_m, double height_m) {
   SheetPlanInput input;
   input.opening.widths_m = {width_m, width_m, width_m};
   input.opening.heights_m = {height_m, height_m, height_m};
   input.fixing_face_m = 0.040;
   input.screw_depth_m = 0.060;
+  input.relative_humidity_range = 0.0;
   return input;
 }
 

@@ -152,9 +152,9 @@ TEST(Fixings, PilotIsLimitedByTheTimber) {
   EXPECT_NEAR(deep.screw_length_mm, 50.0, 1e-9);  // 4 mm sheet, 6 mm tape, 40 mm pilot
   input.screw_depth_m = 0.022;
   const auto shallow = plan_sheet(input);
-  EXPECT_NEAR(shallow.pilot_depth_mm, 22.0, 1e-9);
-  EXPECT_NEAR(shallow.screw_length_mm, 32.0, 1e-9);
-  EXPECT_TRUE(gives_reason(shallow, "Pilot holes no deeper than 22 mm"));
+  EXPECT_NEAR(shallow.pilot_depth_mm, 19.0, 1e-9);
+  EXPECT_NEAR(shallow.screw_length_mm, 29.0, 1e-9);
+  EXPECT_TRUE(gives_reason(shallow, "Pilot holes no deeper than 19 mm: the timber ends 3 mm further on."));
   EXPECT_FALSE(gives_reason(shallow, "won't hold a screw"));
 }
 

@@ -12,27 +12,9 @@
 namespace dewgap::fitting {
 namespace {
 
-/// Marks along one edge: 50 mm from the corners and at most 400 mm apart; one in the middle of a very short
-/// edge.
-std::vector<int> edge_marks_mm(int length_mm) {
-  const int corner_mm = nearest_mm(practice::corner_distance_m);
-  const int largest_mm = nearest_mm(practice::largest_spacing_m);
-  const int span_mm = length_mm - 2 * corner_mm;
-  if (span_mm < corner_mm) {
-    return {length_mm / 2};
-  }
-  const int intervals = (span_mm + largest_mm - 1) / largest_mm;
-  std::vector<int> marks_mm;
-  for (int i = 0; i <= intervals; ++i) {
-    marks_mm.push_back(corner_mm +
-                       static_cast<int>(std::lround(static_cast<double>(i) * span_mm / intervals)));
-  }
-  return marks_mm;
-}
-
 /// Distance of the farthest hole from the one fixed on the bottom edge.
 double farthest_hole_m(const Fixings& fixings, int width_mm, int height_mm) {
-  const double inset_mm = practice::hole_offset_m * 1e3;
+  const double inset_mm = fixings.offset_m * 1e3;
   double farthest_mm = 0.0;
   const auto reach = [&](double x_mm, double y_mm) {
     farthest_mm = std::max(farthest_mm, std::hypot(x_mm - fixings.fixed_mark_mm, y_mm - inset_mm));
@@ -49,12 +31,13 @@ double farthest_hole_m(const Fixings& fixings, int width_mm, int height_mm) {
 }
 
 /// Holes grown by the movement of the farthest one from the fixed point; slots where a washer would not cover
-/// them.
+/// them, further in where a slot would come too near the edge.
 Fixings with_screws(Fixings fixings, const SheetPlanInput& input, int width_mm, int height_mm) {
+  fixings.kind = FixingKind::screws;
   fixings.offset_m = practice::hole_offset_m;
   fixings.fixed_mark_mm = fixings.width_marks_mm[fixings.width_marks_mm.size() / 2];
   const double reach_m = farthest_hole_m(fixings, width_mm, height_mm);
-  const double movement_m = thermal_movement_m(input.sheet, reach_m, input.temperature_range_K);
+  const double movement_m = sheet_movement(input.sheet, reach_m, conditions_of(input)).total_m;
   const double needed_m = hole_diameter_for_movement_m(movement_m, practice::screw_shank_m);
   fixings.hole_diameter_m = practice::hole_diameter_m;
   if (needed_m <= practice::hole_diameter_m) {
@@ -62,9 +45,10 @@ Fixings with_screws(Fixings fixings, const SheetPlanInput& input, int width_mm, 
   }
   const std::string moves = "Farthest hole moves " + tenth_mm_text(movement_m);
   if (needed_m > practice::largest_round_hole_m) {
-    const double length_m = std::ceil((practice::hole_diameter_m + movement_m) * 1e3 - 1e-6) * 1e-3;
     fixings.slots_needed = true;
-    fixings.reasons.push_back(moves + ": slots 5 x " + whole_mm_text(length_m) +
+    fixings.slot_length_m = slot_length_for_movement_m(movement_m, practice::hole_diameter_m);
+    fixings.offset_m = std::max(fixings.offset_m, 0.5 * fixings.slot_length_m + practice::least_rim_m);
+    fixings.reasons.push_back(moves + ": slots 5 x " + whole_mm_text(fixings.slot_length_m) +
                               ", pointing at the fixed screw.");
   } else {
     fixings.hole_diameter_m = std::ceil(needed_m / practice::drill_step_m - 1e-6) * practice::drill_step_m;
@@ -100,10 +84,11 @@ Fixings with_pilot(Fixings fixings, const SheetPlanInput& input) {
     fixings.reasons.push_back("Measure the timber before drilling: depth not given.");
     return fixings;
   }
-  fixings.pilot_depth_m = std::min(practice::pilot_depth_m, *input.screw_depth_m);
-  if (*input.screw_depth_m < practice::pilot_depth_m) {
+  const double deepest_m = *input.screw_depth_m - practice::timber_left_m;
+  fixings.pilot_depth_m = std::min(practice::pilot_depth_m, deepest_m);
+  if (deepest_m < practice::pilot_depth_m) {
     fixings.notes.push_back("Pilot holes no deeper than " + whole_mm_text(fixings.pilot_depth_m) +
-                            ": the timber ends there.");
+                            ": the timber ends 3 mm further on.");
   }
   return fixings;
 }
@@ -114,29 +99,34 @@ Fixings held_by_tape(const SheetPlanInput& input, std::string note) {
   taped.notes.push_back(std::move(note));
   if (input.sheet == SheetKind::glass) {
     taped.reasons.push_back("Tape alone must not carry glass: take plastic, or stand it on a bead.");
+    taped.refused.push_back({RefusalKind::wrong_material, taped.reasons.back()});
   }
   return taped;
 }
 
-Fixings batten_first(const std::string& reason) {
-  Fixings none{.kind = FixingKind::tape_only, .batten_reason = reason};
-  none.reasons.push_back(reason);
+Fixings batten_first(const std::vector<Refusal>& refused) {
+  Fixings none{.kind = FixingKind::tape_only, .batten_reason = refused.front().sentence, .refused = refused};
+  for (const auto& refusal : refused) {
+    none.reasons.push_back(refusal.sentence);
+  }
   return none;
 }
 
 /// A screw 12 mm inside the sheet's edge lands (overlap - 12 mm) inside the timber: at least 8 mm, or it
 /// splits out.
-std::optional<std::string> why_no_screw_holds(const SheetPlanInput& input, const CutSize& size) {
+std::optional<Refusal> why_no_screw_holds(const SheetPlanInput& input, const CutSize& size, double offset_m) {
   constexpr double rounding_m = 1e-9;
-  const double needed_m = practice::hole_offset_m + practice::screw_inside_timber_m - rounding_m;
+  const double needed_m = offset_m + practice::screw_inside_timber_m - rounding_m;
   if (size.corner_overlap_m >= needed_m) {
     return std::nullopt;
   }
   if (input.fixing_face_m.value_or(needed_m) < needed_m) {
-    return "The face is too narrow to hold a screw: fix a batten first.";
+    return Refusal{RefusalKind::face_too_narrow,
+                   "The face is too narrow to hold a screw: fix a batten first."};
   }
-  return "Overlap of " + tenth_mm_text(std::max(0.0, size.corner_overlap_m)) +
-         " is too small to hold a screw: fix a batten first.";
+  return Refusal{RefusalKind::overlap_too_small, "Overlap of " +
+                                                     tenth_mm_text(std::max(0.0, size.corner_overlap_m)) +
+                                                     " is too small to hold a screw: fix a batten first."};
 }
 
 Fixings clips_in_timber(Fixings clips, const SheetPlanInput& input, double face_needed_m) {
@@ -150,35 +140,54 @@ Fixings clips_in_timber(Fixings clips, const SheetPlanInput& input, double face_
   return with_pilot(std::move(clips), input);
 }
 
-Fixings fixed_to_timber(const SheetPlanInput& input, const CutSize& size) {
-  if (input.screw_depth_m.value_or(practice::shallowest_screw_m) < practice::shallowest_screw_m) {
-    return batten_first("Under 15 mm of timber won't hold a screw: fix a batten first.");
+std::optional<Refusal> why_timber_holds_none(const SheetPlanInput& input) {
+  if (input.screw_depth_m.value_or(practice::shallowest_screw_m) >= practice::shallowest_screw_m) {
+    return std::nullopt;
   }
-  const Fixings marked{.width_marks_mm = edge_marks_mm(size.width_mm),
-                       .height_marks_mm = edge_marks_mm(size.height_mm)};
-  const double longer_m = std::max(size.width_mm, size.height_mm) * 1e-3;
-  Fixings clips = with_clips(marked, thermal_movement_m(input.sheet, longer_m, input.temperature_range_K));
-  const double needed_m = clip_face_needed_m(input, clips.offset_m);
-  const double face_m = input.fixing_face_m.value_or(needed_m);
-  if (face_m >= needed_m) {
-    return clips_in_timber(std::move(clips), input, needed_m);
+  return Refusal{RefusalKind::timber_too_thin,
+                 "Under 15 mm of timber won't hold a screw: fix a batten first."};
+}
+
+/// Why the face takes neither clips nor these screws.
+std::optional<Refusal> why_face_holds_none(const SheetPlanInput& input, const CutSize& size,
+                                           const Fixings& screws, double clips_need_m) {
+  if (input.fixing_face_m.value_or(clips_need_m) >= clips_need_m) {
+    return std::nullopt;
   }
   if (input.sheet == SheetKind::glass) {
-    return batten_first("Glass can't be drilled and clips need " + whole_mm_text(needed_m) +
-                        " of face: fix a batten first.");
+    return Refusal{RefusalKind::face_too_narrow, "Glass can't be drilled and clips need " +
+                                                     whole_mm_text(clips_need_m) +
+                                                     " of face: fix a batten first."};
   }
-  if (const auto why = why_no_screw_holds(input, size)) {
-    return batten_first(*why);
-  }
-  Fixings screws = with_screws(marked, input, size.width_mm, size.height_mm);
-  screws.kind = FixingKind::screws;
-  screws.reasons.insert(screws.reasons.begin(), "Face " + whole_mm_text(face_m) + ", turn clips need " +
-                                                    whole_mm_text(needed_m) + ": screws instead.");
+  return why_no_screw_holds(input, size, screws.offset_m);
+}
+
+Fixings screws_in_timber(Fixings screws, const SheetPlanInput& input, double clips_need_m) {
+  screws.reasons.insert(screws.reasons.begin(), "Face " + whole_mm_text(input.fixing_face_m.value_or(0.0)) +
+                                                    ", turn clips need " + whole_mm_text(clips_need_m) +
+                                                    ": screws instead.");
   return with_pilot(std::move(screws), input);
 }
 
-bool is_timber(FrameKind frame) {
-  return frame == FrameKind::softwood || frame == FrameKind::hardwood;
+Fixings fixed_to_timber(const SheetPlanInput& input, const CutSize& size) {
+  const Fixings marked{.width_marks_mm = edge_marks_mm(size.width_mm),
+                       .height_marks_mm = edge_marks_mm(size.height_mm)};
+  const double longer_m = std::max(size.width_mm, size.height_mm) * 1e-3;
+  Fixings clips = with_clips(marked, sheet_movement(input.sheet, longer_m, conditions_of(input)).total_m);
+  Fixings screws = with_screws(marked, input, size.width_mm, size.height_mm);
+  const double needed_m = clip_face_needed_m(input, clips.offset_m);
+  std::vector<Refusal> refused;
+  for (const auto& why : {why_timber_holds_none(input), why_face_holds_none(input, size, screws, needed_m)}) {
+    if (why) {
+      refused.push_back(*why);
+    }
+  }
+  if (!refused.empty()) {
+    return batten_first(refused);
+  }
+  return input.fixing_face_m.value_or(needed_m) >= needed_m
+             ? clips_in_timber(std::move(clips), input, needed_m)
+             : screws_in_timber(std::move(screws), input, needed_m);
 }
 
 }  // namespace

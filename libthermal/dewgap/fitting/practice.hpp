@@ -27,6 +27,10 @@ inline constexpr double largest_round_hole_m =
     0.008;                                           ///< that a washer of 12 mm still covers; beyond it slots
 inline constexpr double drill_step_m = 0.0005;       ///< holes are rounded up to half millimetres
 inline constexpr double shallowest_screw_m = 0.015;  ///< of timber that holds a screw
+inline constexpr double timber_left_m =
+    0.003;  ///< beyond the end of a pilot, so that it never breaks through
+inline constexpr double least_rim_m =
+    0.005;  ///< of sheet between a hole or slot and the edge: a hole's width
 inline constexpr double screw_inside_timber_m = 0.008;  ///< least distance of a screw from the timber's edge
 inline constexpr double bar_overlap_m = 0.008;  ///< of a pane's sheet: two share a glazing bar of 18 mm
 

@@ -6,28 +6,25 @@
 #include <string>
 #include <vector>
 
+#include "dewgap/fitting/deflection.hpp"
+#include "dewgap/fitting/holes.hpp"
+#include "dewgap/fitting/opening_shape.hpp"
 #include "dewgap/fitting/practice.hpp"
+#include "dewgap/fitting/sheet_seat.hpp"
+#include "dewgap/fitting/tape_plan.hpp"
 #include "dewgap/materials/materials.hpp"
 
 namespace dewgap {
 
-/// The opening as measured: three widths (top, middle, bottom), three heights (left, middle, right), two
-/// diagonals. For a sheet on a sash or a pane it is the visible glass: see visible_glass.
-struct MeasuredOpening {
-  std::array<double, 3> widths_m{};
-  std::array<double, 3> heights_m{};
-  std::optional<std::array<double, 2>> diagonals_m;
+/// Largest sheet that can be bought, m, either way round.
+struct StockSize {
+  double width_m = 0.0;
+  double height_m = 0.0;
 };
 
-/// The visible glass of one sash or pane, measured once.
-MeasuredOpening visible_glass(double width_m, double height_m);
-
-enum class SheetSeat {
-  overlapping,    ///< over the opening, on the frame
-  inside_reveal,  ///< stands in the opening
-  on_sash,        ///< over the visible glass of one sash, on the sash
-  on_panes,       ///< over the visible glass of one pane, on its glazing bars
-};
+/// What is commonly stocked: acrylic, polycarbonate and PETG 2.05 x 3.05 m, glass 2.25 x 3.21 m (a cut jumbo
+/// pane), film off a roll 1.52 m wide. Common practice, no source.
+StockSize usual_stock(SheetKind sheet);
 
 struct SheetPlanInput {
   MeasuredOpening opening;
@@ -43,9 +40,16 @@ struct SheetPlanInput {
   std::optional<double> screw_depth_m;     ///< timber a screw may enter, 0 to 0.3
   std::optional<double> largest_width_m;   ///< of the recess that limits an overlapping sheet
   std::optional<double> largest_height_m;
-  double temperature_range_K = 30.0;  ///< of the sheet over the year, 0 to 120
-  double tape_thickness_m = 0.006;    ///< 0.0001 to 0.05
-  double tape_width_m = 0.012;        ///< 0.002 to 0.06
+  double temperature_range_K = 30.0;     ///< of the sheet over the year, 0 to 120
+  double tape_thickness_m = 0.006;       ///< 0.0001 to 0.05
+  double tape_width_m = 0.012;           ///< 0.002 to 0.06
+  double relative_humidity_range = 0.3;  ///< of the room's, from season to season, 0 to 1: swelling
+  std::vector<BreaksWanted> breaks;      ///< vent breaks in the tape; none: unbroken
+  std::optional<StockSize> stock;        ///< absent: usual_stock
+  /// What stands past the fixing face under the sheet and cannot come off, 0 to 0.3: see fit_check.
+  std::optional<double> catch_stands_out_m;
+  double batten_depth_m = 0.0;  ///< that brings the sheet forward, besides the tape, 0 to 0.2
+  DesignLoad load;
 };
 
 enum class FixingKind {
@@ -53,6 +57,23 @@ enum class FixingKind {
   screws,
   tape_only,  ///< a film, a pane's sheet, no timber; also while a batten comes first
   beads,      ///< round a reveal: no hole in the sheet, no marks
+};
+
+/// Why a job cannot be done as it stands.
+enum class RefusalKind {
+  face_too_narrow,  ///< neither clips nor screws
+  timber_too_thin,
+  overlap_too_small,  ///< for a screw, also at the corner of an opening out of square
+  catch_in_the_way,
+  larger_than_stock,
+  too_thin_for_span,  ///< or no stocked thickness is enough
+  break_has_no_place,
+  diagonals_wrong,  ///< no opening with these sides has them
+  wrong_material,   ///< glass that tape alone would have to carry
+};
+struct Refusal {
+  RefusalKind kind = RefusalKind::face_too_narrow;
+  std::string sentence;
 };
 
 /// Every figure is of one sheet.
@@ -83,6 +104,18 @@ struct SheetPlan {
   std::vector<std::string> reasons;  ///< where physics overrode common practice, one sentence each
   std::vector<std::string>
       notes;  ///< which measurement gave the size, which screw is tight, what limits a depth
+
+  double moisture_movement_mm = 0.0;  ///< of the longer side, on top of movement_mm
+  std::vector<Hole> holes;            ///< clips and screws, numbered; else empty
+  std::vector<TapeBreak> tape_breaks;
+  std::vector<TapePiece> tape_pieces;
+  double tape_pieces_length_m = 0.0;    ///< tape_length_m less the breaks
+  std::optional<double> deflection_mm;  ///< of the centre under the gust; none for film
+  std::optional<double> deflection_limit_mm;
+  std::optional<double> push_deflection_mm;  ///< under a hand
+  bool deflection_is_upper_bound = false;    ///< over one thickness: membrane effects left out
+  double slot_length_mm = 0.0;               ///< where slots_needed
+  std::vector<Refusal> refused;              ///< all that stands against the job; empty: none
 };
 
 /// Sets out a sheet, in whole millimetres, from common practice (practice.hpp) with movement and timber
@@ -92,7 +125,7 @@ struct SheetPlan {
 /// than the fixing face and the recess (less the sheet's growth) allow; so is one on a sash, from its visible
 /// glass; one on a pane overlaps its visible glass by at most 8 mm a side, since two share a glazing bar (our
 /// convention, no source); one inside a reveal is the smallest opening less the sheet's movement and the
-/// width lost to an opening out of square (as a parallelogram), rounded down.
+/// width lost to an opening out of square (as a trapezium), rounded down.
 ///
 /// Fixings: turn clips where the face is wide enough or not measured, otherwise screws, 12 mm inside the
 /// sheet's edge and at least 8 mm inside the timber. Where they would land nearer its edge, at a skewed
@@ -100,11 +133,20 @@ struct SheetPlan {
 /// Glass is never drilled and takes clips only. Film, sheets on panes and frames without timber are taped;
 /// beads hold a sheet inside a reveal. A screw's hole is the shank and the movement of the hole farthest from
 /// the one tight screw, by half millimetres up to 8 mm, beyond that slots. Spacing is 300-400 mm, less where
-/// the length gives no other. A pilot is as deep as common practice or the timber; without a measured depth
-/// it has no depth.
+/// the length gives no other. A pilot is as deep as common practice or the timber allows; without a measured
+/// depth it has none.
 ///
-/// Leaves out: swelling by moisture (acrylic), deflection, whether tape carries the weight, and breaks in the
-/// tape. Tape wider than the overlap counts at the overlap's width.
+/// Movement is by heat and moisture together (movement.hpp). A pilot ends 3 mm before the timber does; slots
+/// stand far enough in to leave 5 mm of sheet beside them. Thickness: the given one; else the trade's, or the
+/// stocked one that deflection.hpp asks for where that is more, with the reason. A given thickness is kept:
+/// it is told where it bends too far, and refused at twice the limit, since membrane action is left out.
+/// Breaks and pieces of tape: tape_plan.hpp. A job that cannot be done as it stands still gets its figures,
+/// and every reason in `refused`; diagonals that no quadrilateral with these sides has (opening_shape.hpp)
+/// among them.
+///
+/// Leaves out: whether tape carries the weight of a plastic sheet, creep under lasting load, and the squeeze
+/// of the tape. Tape wider than the overlap counts at the overlap's width, in a reveal at half the sheet's at
+/// most.
 ///
 /// Throws InvalidInput for openings outside 0.1 to 4 m (visible glass from 0.02 m) or contradictory geometry
 /// (diagonals that no parallelogram of the mean sides has within 5 %, a recess smaller than the opening or

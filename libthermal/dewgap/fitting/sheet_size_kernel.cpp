@@ -39,8 +39,8 @@ double mean_of(const std::array<double, 3>& values) {
   return std::accumulate(values.begin(), values.end(), 0.0) / 3.0;
 }
 
-/// Sideways shift of the head over the sill, m, from the diagonals of the parallelogram with the mean sides:
-/// d1^2 - d2^2 = 4 w s.
+/// Sideways shift of the head over the sill, m. Diagonals that are far from those of the mean sides were
+/// misread and throw; what is only just impossible is told by the shape.
 double shift_from_diagonals_m(const MeasuredOpening& opening) {
   if (!opening.diagonals_m) {
     return 0.0;
@@ -60,7 +60,13 @@ double shift_from_diagonals_m(const MeasuredOpening& opening) {
     throw InvalidInput("diagonals_m",
                        "no opening of these widths and heights has these diagonals; measure again");
   }
-  return std::abs(first_m * first_m - second_m * second_m) / (4.0 * width_m);
+  return opening_shape(opening).shift_m.value_or(0.0);
+}
+
+/// Width that a rectangle loses in a trapezium whose head stands to one side: the shift, less what the wider
+/// end gives back.
+double width_lost_m(const MeasuredOpening& opening, double shift_m) {
+  return std::max(0.0, shift_m - 0.5 * std::abs(opening.widths_m[0] - opening.widths_m[2]));
 }
 
 bool sized_from_glass(const SheetPlanInput& input) {
@@ -81,7 +87,7 @@ SideCut overlapping_cut(const Side& side, const SheetPlanInput& input) {
   }
   require_in_range(*side.recess_m, {opening_m, 5.0}, side.recess_field, "m");
   // a sheet tight in the recess would bow: leave what it grows by
-  const double movement_m = thermal_movement_m(input.sheet, wanted_m, input.temperature_range_K);
+  const double movement_m = reveal_clearance_m(input.sheet, wanted_m, conditions_of(input));
   const int limit_mm = fitting_mm(*side.recess_m - movement_m);
   if (free.cut_mm <= limit_mm) {
     return free;
@@ -97,7 +103,7 @@ SideCut overlapping_cut(const Side& side, const SheetPlanInput& input) {
 
 SideCut inside_cut(const Side& side, const SheetPlanInput& input) {
   const double opening_m = *std::min_element(side.measured_m.begin(), side.measured_m.end());
-  const double movement_m = thermal_movement_m(input.sheet, opening_m, input.temperature_range_K);
+  const double movement_m = reveal_clearance_m(input.sheet, opening_m, conditions_of(input));
   const int cut_mm = fitting_mm(opening_m - movement_m - side.skew_m);
   if (cut_mm < least_cut_mm) {
     throw InvalidInput(side.field, "leaves no sheet once movement and the skew are taken off");
@@ -130,6 +136,10 @@ std::vector<std::string> overlap_notes(const SheetPlanInput& input, const CutSiz
 
 }  // namespace
 
+MovementConditions conditions_of(const SheetPlanInput& input) {
+  return {input.temperature_range_K, input.relative_humidity_range};
+}
+
 double permitted_overlap_m(const SheetPlanInput& input) {
   const double wanted_m = input.seat == SheetSeat::on_panes
                               ? std::min(input.overlap_m, practice::bar_overlap_m)
@@ -145,7 +155,12 @@ CutSize cut_size(const SheetPlanInput& input) {
     require_in_range(opening.heights_m[i], range_m, "heights_m", "m");
   }
   const double skew_m = shift_from_diagonals_m(opening);
-  const Side width{"Width", "widths_m", "largest_width_m", opening.widths_m, input.largest_width_m, skew_m};
+  const Side width{"Width",
+                   "widths_m",
+                   "largest_width_m",
+                   opening.widths_m,
+                   input.largest_width_m,
+                   width_lost_m(opening, skew_m)};
   const Side height{"Height", "heights_m", "largest_height_m", opening.heights_m, input.largest_height_m,
                     0.0};
   const bool overlapping = input.seat != SheetSeat::inside_reveal;

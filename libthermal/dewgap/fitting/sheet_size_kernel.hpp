@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "dewgap/fitting/movement.hpp"
 #include "dewgap/fitting/sheet_plan.hpp"
 
 namespace dewgap::fitting {
@@ -16,6 +17,9 @@ struct CutSize {
   double out_of_square_m = 0.0;
   std::vector<std::string> notes;
 };
+
+/// What the sheet goes through over a year.
+MovementConditions conditions_of(const SheetPlanInput& input);
 
 /// The face that limits the overlap: the one measured, and half a glazing bar for a sheet on a pane.
 double permitted_overlap_m(const SheetPlanInput& input);

@@ -11,6 +11,10 @@ std::string fixed_text(double value, int digits);
 std::string whole_mm_text(double length_m);
 std::string tenth_mm_text(double length_m);
 
+/// "4 mm bends 24 mm in a gust of 50 Pa, 22 mm allowed: ". Far beyond the limit thin-plate theory gives no
+/// deflection worth a figure.
+std::string bends_text(double thickness_m, double deflection_m, double limit_m, double gust_Pa);
+
 /// Nearest whole millimetre, and the whole millimetres that fit (a millionth of one is rounding, not a
 /// shortage).
 int nearest_mm(double length_m);

@@ -55,6 +55,18 @@ FrameProperties frame_properties(FrameKind kind) {
   return {.conductivity_W_mK = property_table().range(name_of(kind), "conductivity", "W/(m K)")};
 }
 
+PropertyRange moisture_swelling(SheetKind kind) {
+  return property_table().range(name_of(kind), "moisture swelling", "-");
+}
+
+PropertyRange design_stress_Pa(SheetKind kind) {
+  return property_table().range(name_of(kind), "design stress", "Pa");
+}
+
+PropertyRange lasting_temperature_range_C(SheetKind kind) {
+  return property_table().range(name_of(kind), "lasting temperature", "C");
+}
+
 std::string_view name_of(SheetKind kind) {
   switch (kind) {
     case SheetKind::acrylic:

@@ -21,6 +21,9 @@ enum class GlassKind { soda_lime };
 enum class SheetKind { acrylic, polycarbonate, petg, glass, pet_film };
 enum class TapeKind { closed_cell_foam, open_cell_foam, magnetic };
 enum class FrameKind { softwood, hardwood, pvc_u, steel, aluminium };
+constexpr bool is_timber(FrameKind frame) {
+  return frame == FrameKind::softwood || frame == FrameKind::hardwood;
+}
 
 /// A pane or sheet material.
 struct SheetProperties {
@@ -51,6 +54,13 @@ SheetProperties sheet_properties(SheetKind kind);
 SheetProperties glass_properties(GlassKind kind = GlassKind::soda_lime);
 TapeProperties tape_properties(TapeKind kind);
 FrameProperties frame_properties(FrameKind kind);
+
+/// Swelling of a sheet from dry to saturated, a strain; taken as linear in relative humidity between them.
+PropertyRange moisture_swelling(SheetKind kind);
+/// Stress that a sheet is designed for under gusts, Pa: below crazing for plastics, low for annealed glass.
+PropertyRange design_stress_Pa(SheetKind kind);
+/// Temperature that a sheet bears for good, C: the whole range behind lasting_temperature_C.
+PropertyRange lasting_temperature_range_C(SheetKind kind);
 
 /// The material's name for people; also its key in materials.csv.
 std::string_view name_of(SheetKind kind);
