@@ -16,6 +16,11 @@ enum class ValidityFlag : std::uint32_t {
   room_film_rayleigh_number = 1u << 4,     ///< Ra outside the range of the room-side film
   tilt_untested = 1u << 5,                 ///< tilted gap: correlation from memory, checked by limits only
   film_transmits_long_wave = 1u << 6,      ///< a layer passes long-wave radiation: U depends on what it sees
+  radiant_asymmetry_range = 1u << 7,       ///< cool-wall asymmetry beyond what ISO 7730's curve was made for
+  downdraught_range = 1u << 8,             ///< height or difference outside what the correlation was made for
+  downdraught_over_sill = 1u << 9,         ///< the cold face does not reach the floor: an upper bound
+  draught_rating_range = 1u << 10,         ///< air, speed or turbulence outside the draught rating's range
+  mean_vote_range = 1u << 11,              ///< outside the range of ISO 7730's predicted mean vote
 };
 
 struct ValidityFlags {

@@ -190,6 +190,18 @@ double weighted_quantile(std::span<const double> values, std::span<const double>
   return quantile_of(ordered_sample(values, weights), q);
 }
 
+std::vector<double> weighted_quantiles(std::span<const double> values, std::span<const double> weights,
+                                       std::span<const double> q) {
+  const OrderedSample sample = ordered_sample(values, weights);
+  std::vector<double> quantiles;
+  quantiles.reserve(q.size());
+  for (const double share : q) {
+    require_in_range(share, {0.0, 1.0}, "quantile", "");
+    quantiles.push_back(quantile_of(sample, share));
+  }
+  return quantiles;
+}
+
 Spread weighted_spread(std::span<const double> values, std::span<const double> weights) {
   const OrderedSample sample = ordered_sample(values, weights);
   return {quantile_of(sample, 0.1), quantile_of(sample, 0.5), quantile_of(sample, 0.9)};

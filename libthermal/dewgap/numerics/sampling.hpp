@@ -29,6 +29,9 @@ double normal_probability(double z);
 /// weight, linear between values; the smallest or largest value beyond the outermost midpoints. Equal weights
 /// of an odd count return the middle value at q = 0.5.
 double weighted_quantile(std::span<const double> values, std::span<const double> weights, double q);
+/// The same for many q, in their order, with one sort of the values.
+std::vector<double> weighted_quantiles(std::span<const double> values, std::span<const double> weights,
+                                       std::span<const double> q);
 /// 10th, 50th and 90th percentile.
 Spread weighted_spread(std::span<const double> values, std::span<const double> weights);
 double weighted_mean(std::span<const double> values, std::span<const double> weights);

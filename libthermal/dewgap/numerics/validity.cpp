@@ -20,6 +20,16 @@ std::string_view explain(ValidityFlag flag) {
       return "the gap is tilted: its correlation is from memory and checked by limits only";
     case ValidityFlag::film_transmits_long_wave:
       return "a film passes long-wave radiation, so the U-value depends on what stands behind it";
+    case ValidityFlag::radiant_asymmetry_range:
+      return "the radiant asymmetry lies beyond the range of the cool-wall curve";
+    case ValidityFlag::downdraught_range:
+      return "the window's height or coldness lies outside the range of the downdraught correlation";
+    case ValidityFlag::downdraught_over_sill:
+      return "the window stands on a sill, so the downdraught at the floor is an upper bound";
+    case ValidityFlag::draught_rating_range:
+      return "air temperature, speed or turbulence lies outside the range of the draught rating";
+    case ValidityFlag::mean_vote_range:
+      return "the conditions lie outside the range of the predicted mean vote";
   }
   return "unknown flag";
 }
