@@ -1,5 +1,6 @@
-// The order and spread of the days, and what is constant through them: wind.
+// The order and spread of the days, and the wind, which runs on from day to day.
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numeric>
 
@@ -53,6 +54,32 @@ std::vector<double> day_quantiles(std::uint64_t seed, DaySeries series, double l
   return quantiles;
 }
 
+namespace {
+
+/// At the midnight between two days: their geometric mean, at most twice the calmer day's, so that the day's
+/// parabola stays above 0.
+double midnight_wind_m_s(double before_m_s, double after_m_s) {
+  return std::min(std::sqrt(before_m_s * after_m_s), 2.0 * std::min(before_m_s, after_m_s));
+}
+
+/// A day's hourly means: the parabola through both midnights whose mean is the day's.
+std::array<double, hours_per_day> hours_of_windy_day(double from_m_s, double mean_m_s, double to_m_s) {
+  // f(x) = a + b x + c x^2, its integral from 0 to x is a x + b x^2 / 2 + c x^3 / 3.
+  const double b = 6.0 * mean_m_s - 4.0 * from_m_s - 2.0 * to_m_s;
+  const double c = 3.0 * (from_m_s + to_m_s) - 6.0 * mean_m_s;
+  const auto integral = [&](double x) { return x * (from_m_s + x * (b / 2.0 + x * c / 3.0)); };
+  std::array<double, hours_per_day> hours{};
+  constexpr double day_h = hours_per_day;
+  for (std::size_t hour = 0; hour < hours.size(); ++hour) {
+    const double start = static_cast<double>(hour) / day_h;
+    const double end = static_cast<double>(hour + 1) / day_h;
+    hours[hour] = std::max(0.0, day_h * (integral(end) - integral(start)));  // rounding
+  }
+  return hours;
+}
+
+}  // namespace
+
 std::vector<double> wind_course(const MonthlyValues& mean_m_s, std::uint64_t seed) {
   const auto calendar = calendar_of(hours_of_common_year);
   const auto quantiles = day_quantiles(seed, DaySeries::wind, wind_lag_one);
@@ -62,12 +89,21 @@ std::vector<double> wind_course(const MonthlyValues& mean_m_s, std::uint64_t see
     factors[day] = std::pow(-std::log1p(-quantiles[day]), 1.0 / weibull_shape);
   }
   const auto means = monthly_means_of_days(factors, calendar);
-  std::vector<double> hourly_m_s;
-  hourly_m_s.reserve(hours_of_common_year);
+  std::vector<double> daily_m_s;
+  daily_m_s.reserve(factors.size());
   for (std::size_t month = 0; month < 12; ++month) {
     for (std::size_t day = calendar.first_day[month]; day < calendar.first_day[month + 1]; ++day) {
-      hourly_m_s.insert(hourly_m_s.end(), hours_per_day, mean_m_s[month] * factors[day] / means[month]);
+      daily_m_s.push_back(mean_m_s[month] * factors[day] / means[month]);
     }
+  }
+  std::vector<double> hourly_m_s;
+  hourly_m_s.reserve(hours_of_common_year);
+  for (std::size_t day = 0; day < daily_m_s.size(); ++day) {
+    const double before_m_s = daily_m_s[day == 0 ? daily_m_s.size() - 1 : day - 1];
+    const double after_m_s = daily_m_s[day + 1 == daily_m_s.size() ? 0 : day + 1];
+    const auto hours = hours_of_windy_day(midnight_wind_m_s(before_m_s, daily_m_s[day]), daily_m_s[day],
+                                          midnight_wind_m_s(daily_m_s[day], after_m_s));
+    hourly_m_s.insert(hourly_m_s.end(), hours.begin(), hours.end());
   }
   return hourly_m_s;
 }

@@ -96,18 +96,6 @@ Stack with_latent_heat(const GapCase& c, const Stack& stack, const StackSolution
   return warmed;
 }
 
-AirWay way_of(const GapFlows& flows) {
-  const double passing = flows.from_room_m3_s + flows.from_outdoors_m3_s;
-  if (passing < still_flow_m3_s) {
-    return AirWay::still;
-  }
-  if (flows.from_room_m3_s >= one_way_share * passing) {
-    return flows.to_outdoors_m3_s < (1.0 - one_way_share) * flows.from_room_m3_s ? AirWay::room_side
-                                                                                 : AirWay::outwards;
-  }
-  return flows.from_outdoors_m3_s >= one_way_share * passing ? AirWay::inwards : AirWay::both_ways;
-}
-
 /// Everything that is read off a settled pair of networks.
 void read_off(const GapCase& c, GapState& state) {
   state.way = way_of(state.flows);
@@ -185,6 +173,18 @@ GapState solve_gap(const GapCase& gap_case, GapOptions options) {
   }
   state.status = SolveStatus::iteration_limit;
   return state;
+}
+
+AirWay way_of(const GapFlows& flows) {
+  const double passing = flows.from_room_m3_s + flows.from_outdoors_m3_s;
+  if (passing < still_flow_m3_s) {
+    return AirWay::still;
+  }
+  if (flows.from_room_m3_s >= one_way_share * passing) {
+    return flows.to_outdoors_m3_s < (1.0 - one_way_share) * flows.from_room_m3_s ? AirWay::room_side
+                                                                                 : AirWay::outwards;
+  }
+  return flows.from_outdoors_m3_s >= one_way_share * passing ? AirWay::inwards : AirWay::both_ways;
 }
 
 std::string_view name_of(AirWay way) {

@@ -30,14 +30,17 @@ struct GapCase {
       1.0;  ///< (T_edge - T_out)/(T_centre - T_out) of the coldest face, 0.3 to 1.2
 };
 
-/// Which way air goes through the gap, by the hour's net flow and its spread.
+/// Which way air goes through the gap, by what enters it from either side and leaves to outdoors.
 enum class AirWay {
   still,      ///< less than 1 litre an hour passes
   outwards,   ///< room air is drawn through the gap to outdoors
   inwards,    ///< outdoor air is drawn through the gap into the room
-  both_ways,  ///< gusts turn it within the hour: neither direction has nine tenths of the flow
+  both_ways,  ///< gusts or hours turn it: neither direction has nine tenths of the flow
   room_side,  ///< the gap breathes with the room only: the outer side is tight
 };
+
+/// By mean flows: of an hour with its gusts, or of many hours.
+AirWay way_of(const GapFlows& flows);
 
 struct GapState {
   SolveStatus status = SolveStatus::iteration_limit;
