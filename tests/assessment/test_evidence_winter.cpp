@@ -1,5 +1,6 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 
@@ -53,23 +54,78 @@ TEST(EvidenceWinter, MoreMistSpeaksForADamperRoom) {
 TEST(EvidenceWinter, TheSameMistInMilderWeatherSpeaksForADamperRoom) {
   const auto survey = worn_sash_survey();
   EXPECT_LT(weigh(survey, {reading(Mist::all_over, -6.0)}).mean(Unknown::vapour_excess),
-            weigh(survey, {reading(Mist::all_over, 4.0)}).mean(Unknown::vapour_excess));
+            weigh(survey, {reading(Mist::all_over, 2.0)}).mean(Unknown::vapour_excess));
 }
 
-TEST(EvidenceWinter, WithTheHumidityReadMistSpeaksOfTheWindow) {
+TEST(EvidenceWinter, WithTheHumidityReadMistIsWeighedInEachCasesOwnRoom) {
   const auto survey = worn_sash_survey();
   auto misty = reading(Mist::all_over);
   misty.room_C = 18.0;
-  misty.room_relative_humidity = 0.5;
-  auto clear = misty;
+  auto read = misty;
+  read.room_relative_humidity = 0.5;
+  auto clear = read;
   clear.mist = Mist::none;
-  const auto wet = weigh(survey, {misty});
+  const auto unread = weigh(survey, {misty});
+  const auto wet = weigh(survey, {read});
   const auto dry = weigh(survey, {clear});
   ASSERT_EQ(wet.terms.size(), 2u);
-  EXPECT_EQ(wet.terms[0].speaks_of, Unknown::seal_leakage);
+  EXPECT_EQ(wet.terms[0].speaks_of, Unknown::vapour_excess);
   EXPECT_EQ(wet.terms[1].speaks_of, Unknown::vapour_excess);
+  // A reading has an error: what the mist says does not hang on it.
+  EXPECT_EQ(wet.terms[0].log_likelihood, unread.terms[0].log_likelihood);
   // Room air that gets in wets the gap: a leakier seal, or a window that draws outwards.
   EXPECT_GT(wet.mean(Unknown::seal_leakage), dry.mean(Unknown::seal_leakage));
+}
+
+TEST(EvidenceWinter, WhatMayBeSeenHasProbabilitiesOfSumOne) {
+  const auto survey = worn_sash_survey();
+  for (const double outdoor_C : {-10.0, -2.0, 3.0}) {
+    std::vector<double> sum(256, 0.0);
+    double foretold = 0.0;
+    for (const auto mist : {Mist::none, Mist::edges, Mist::lower_third, Mist::all_over, Mist::runs}) {
+      const auto weighed = weigh(survey, {reading(mist, outdoor_C)});
+      const auto& log_probability = weighed.terms.front().log_likelihood;
+      std::transform(sum.begin(), sum.end(), log_probability.begin(), sum.begin(),
+                     [](double so_far, double log_value) { return so_far + std::exp(log_value); });
+      foretold += weighed.terms.front().use.foretold_share.value();
+    }
+    for (const double one : sum) {
+      EXPECT_NEAR(one, 1.0, 1e-12);
+    }
+    EXPECT_NEAR(foretold, 1.0, 1e-12);
+  }
+}
+
+TEST(EvidenceWinter, AMildNightIsRecordedAndNotUsed) {
+  const auto survey = worn_sash_survey();
+  auto mild = reading(Mist::runs, std::nextafter(frosty_below_C, 4.0));
+  mild.room_relative_humidity = 0.7;
+  const auto weighed = weigh(survey, {mild});
+  ASSERT_EQ(weighed.terms.size(), 2u);
+  for (const auto& term : weighed.terms) {
+    EXPECT_FALSE(term.use.used);
+    EXPECT_TRUE(term.use.why_not.starts_with("not a frosty night: ")) << term.use.why_not;
+    EXPECT_FALSE(term.use.foretold_share);
+    EXPECT_TRUE(term.use.fits_the_rest);
+  }
+  EXPECT_NEAR(numerics::effective_sample_size(weighed.weights), 256.0, 1e-6);
+  EXPECT_EQ(weigh(survey, {reading(Mist::none, 5.5)}).terms.front().use.why_not,
+            "not a frosty night: its minimum was above 3 C");
+  EXPECT_TRUE(weigh(survey, {reading(Mist::runs, frosty_below_C)}).terms.front().use.used);
+  // Nor does it take weight from the hygrometer of a frosty night.
+  auto frosty = reading(Mist::edges);
+  frosty.room_relative_humidity = 0.6;
+  EXPECT_EQ(weigh(survey, {frosty, mild}).weights, weigh(survey, {frosty}).weights);
+}
+
+TEST(EvidenceWinter, AnAdviceListsTheReadingsThatWereUsed) {
+  const std::vector<WinterReading> given{reading(Mist::edges),
+                                         {.date = "9 December", .outdoor_C = 6.0, .mist = Mist::none}};
+  const auto advice = vent_advice(worn_sash_survey(), std::nullopt, given,
+                                  {.prior_samples = 256, .most_window_hours = 10000});
+  ASSERT_EQ(advice.readings.size(), 1u);
+  EXPECT_EQ(advice.readings.front().date, "3 December");
+  EXPECT_EQ(advice.evidence.size(), 2u);
 }
 
 TEST(EvidenceWinter, AHygrometerMovesTheExcessItsWay) {

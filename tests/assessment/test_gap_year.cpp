@@ -74,10 +74,70 @@ TEST(GapYear, CasesStandForAllFromTheWettest) {
     options.plausible_case = number;
     return counted(survey, VentOption::sealed, options).hours_wet;
   };
-  EXPECT_GT(wet_hours(1), wet_hours(plausible_case_count));
+  EXPECT_GT(wet_hours(1), wet_hours(counted(survey, VentOption::sealed).summary.case_count));
   options.plausible_case = 7;
   const auto once = counted(survey, VentOption::sealed, options);
   EXPECT_EQ(once.hours_wet, counted(survey, VentOption::sealed, options).hours_wet);
+}
+
+TEST(GapYear, CasesDifferAndTheirWeightsAreTheWhole) {
+  auto survey = worn_sash_survey();
+  auto options = quick;  // a reading leaves few cases with weight
+  options.readings = {{.date = "a morning", .outdoor_C = -4.0, .mist = WinterReading::Mist::all_over}};
+  const auto all = gap_year(survey, VentOption::sealed, std::nullopt, options, [](const GapHourRow&) {});
+  EXPECT_EQ(all.case_weight, 0.0) << "the middle case";
+  ASSERT_GT(all.case_count, 5u);
+  ASSERT_LE(all.case_count, plausible_case_count);
+  struct Enough {};  // the case is known before the first hour
+  double weight = 0.0;
+  std::vector<double> before;
+  for (std::size_t number = 1; number <= all.case_count; ++number) {
+    options.plausible_case = number;
+    GapYearSummary summary;
+    EXPECT_THROW(gap_year(
+                     survey, VentOption::sealed, std::nullopt, options, [](const GapHourRow&) {},
+                     [&](const GapYearSummary& told) {
+                       summary = told;
+                       throw Enough{};
+                     }),
+                 Enough);
+    std::vector<double> values;
+    for (const auto& value : summary.values) values.push_back(value.value);
+    EXPECT_NE(values, before) << number;
+    before = values;
+    weight += summary.case_weight;
+  }
+  EXPECT_NEAR(weight, 1.0, 1e-12);
+  options.plausible_case = all.case_count + 1;
+  if (all.case_count < plausible_case_count) {
+    EXPECT_THROW(counted(survey, VentOption::sealed, options), InvalidInput);
+  }
+}
+
+TEST(GapYear, RowsTellTimberOnlyWhereThereIsSome) {
+  auto survey = worn_sash_survey();
+  gap_year(survey, VentOption::sealed, std::nullopt, quick, [](const GapHourRow& row) {
+    ASSERT_TRUE(row.timber_kg_kg.has_value());
+    EXPECT_EQ(*row.timber_kg_kg, row.state.timber_kg_kg);
+    EXPECT_EQ(row.timber_is_full, *row.timber_kg_kg >= 1.2 - 1e-6);
+  });
+  survey.window.frame = FrameKind::steel;
+  gap_year(survey, VentOption::sealed, std::nullopt, quick, [](const GapHourRow& row) {
+    EXPECT_FALSE(row.timber_kg_kg.has_value());
+    EXPECT_FALSE(row.timber_is_full);
+  });
+}
+
+TEST(GapYear, RowsTellTheWindThatWasUsed) {
+  const YearCase at(worn_sash_survey());
+  std::size_t hour = 0;
+  gap_year(at.survey, VentOption::sealed, std::nullopt, quick, [&](const GapHourRow& row) {
+    EXPECT_EQ(row.wind_m_s, at.year.wind_m_s[hour]);
+    EXPECT_EQ(row.sun_on_window_W_m2, at.year.sun_W_m2[hour]);
+    EXPECT_GE(row.wind_angle_deg, 0.0);
+    EXPECT_LE(row.wind_angle_deg, 180.0);
+    ++hour;
+  });
 }
 
 TEST(GapYear, ReadingsMoveTheMiddleCase) {

@@ -7,6 +7,7 @@
 #include <limits>
 
 #include "assessment/survey_cases.hpp"
+#include "dewgap/assessment/cautions_kernel.hpp"
 #include "dewgap/assessment/verdict_kernel.hpp"
 
 namespace dewgap::test {
@@ -134,6 +135,51 @@ TEST(SettingOut, NothingMeasuredGivesClipsAndNoDepth) {
   EXPECT_EQ(plan->fixing, FixingKind::turn_clips);
   EXPECT_EQ(plan->pilot_depth_mm, 0.0);
   EXPECT_TRUE(mend_first(survey).empty());
+}
+
+TEST(SettingOut, TapeIsBrokenAsTheVentOptionHasIt) {
+  const auto survey = worn_sash_survey();
+  const auto breaks_under = [&](VentOption vent) {
+    return plan_for(survey, window_model(survey), vent).value().tape_breaks;
+  };
+  EXPECT_TRUE(breaks_under(VentOption::sealed).empty());
+  EXPECT_EQ(breaks_under(VentOption::breaks_bottom).size(), 2u);
+  EXPECT_EQ(breaks_under(VentOption::breaks_bottom_and_top).size(), 4u);
+  const auto longer = breaks_under(VentOption::breaks_bottom_longer);
+  ASSERT_EQ(longer.size(), 2u);
+  EXPECT_NEAR(longer[0].to_mm - longer[0].from_mm, 100.0, 1e-9);
+  EXPECT_EQ(longer[0].member, Member::bottom);
+}
+
+TEST(SettingOut, WhatIsRefusedComesFirst) {
+  auto survey = worn_sash_survey();
+  survey.sheet.material = SheetKind::glass;
+  survey.window.frame = FrameKind::steel;
+  EXPECT_TRUE(asks_for(survey, "Tape alone must not carry glass: take plastic, or stand it on a bead."));
+  survey = worn_sash_survey();
+  survey.window.fixing_face_m = 0.012;
+  survey.window.screw_depth_m = 0.010;
+  EXPECT_TRUE(asks_for(survey, narrow_face));
+  EXPECT_TRUE(asks_for(survey, "Under 15 mm of timber won't hold a screw: fix a batten first."));
+}
+
+TEST(Cautions, OfTimberAndScrewsGoOnlyWhereSomethingIsScrewed) {
+  const auto warns = [](const Survey& survey) {
+    const auto all = cautions_for(survey);
+    return std::any_of(all.begin(), all.end(), [](const Caution& one) { return one.topic == "timber"; });
+  };
+  auto survey = worn_sash_survey();
+  EXPECT_TRUE(warns(survey));
+  survey.window.frame = FrameKind::steel;
+  EXPECT_FALSE(warns(survey));
+  survey.sheet.cover = Cover::reveal;  // battens round the reveal are screwed
+  EXPECT_TRUE(warns(survey));
+  survey = worn_sash_survey();
+  survey.sheet.material = SheetKind::pet_film;
+  EXPECT_FALSE(warns(survey));
+  survey = worn_sash_survey();
+  survey.sheet.cover = Cover::glass;
+  EXPECT_FALSE(warns(survey));
 }
 
 TEST(SettingOut, EverySurveyedSizeCanBeSetOut) {

@@ -94,7 +94,31 @@ TEST(VentAdvice, ABoundThatPaysForNoCaseShowsNoShares) {
   const auto advice = vent_advice(worn_sash_survey(), std::nullopt, {}, options);
   EXPECT_FALSE(advice.settled);
   EXPECT_TRUE(advice.options.empty());
-  EXPECT_NE(advice.not_settled_because.find("window-hours"), std::string::npos);
+  ASSERT_TRUE(advice.least_window_hours.has_value());
+  EXPECT_EQ(advice.not_settled_because, "Too few window-hours for eight cases: it takes " +
+                                            std::to_string(*advice.least_window_hours) + ".");
+}
+
+TEST(VentAdvice, TheLeastBoundThatIsNamedPaysForEightCases) {
+  auto options = quick(0);
+  const auto poor = vent_advice(worn_sash_survey(), std::nullopt, {}, options);
+  ASSERT_TRUE(poor.least_window_hours.has_value());
+  options.most_window_hours = *poor.least_window_hours - 1;
+  EXPECT_TRUE(vent_advice(worn_sash_survey(), std::nullopt, {}, options).options.empty());
+  options.most_window_hours = *poor.least_window_hours;
+  const auto enough = vent_advice(worn_sash_survey(), std::nullopt, {}, options);
+  EXPECT_FALSE(enough.options.empty());
+  EXPECT_GE(enough.samples, 8u);
+  EXPECT_FALSE(enough.least_window_hours.has_value());
+}
+
+TEST(VentAdvice, TheLeastAndGreatestHoldThePercentiles) {
+  const auto advice = vent_advice(worn_sash_survey(), std::nullopt, {}, quick(16));
+  for (const auto& option : advice.options) {
+    EXPECT_LE(option.heat_kWh.least, option.heat_kWh.p10);
+    EXPECT_GE(option.heat_kWh.greatest, option.heat_kWh.p90);
+    EXPECT_LT(option.heat_kWh.least, option.heat_kWh.greatest);
+  }
 }
 
 TEST(VentAdvice, ReadingsOfTheFirstWinterMoveTheAnswer) {

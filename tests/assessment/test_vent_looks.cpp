@@ -69,6 +69,27 @@ TEST(VentLooks, TheObservationThatMovedMostIsNamed) {
   EXPECT_TRUE(moved_most(invented.cases, invented.runs, two, choice).empty());
 }
 
+TEST(VentLooks, WhatMovesTheShareByLessThanChanceIsSaidToBeThat) {
+  auto invented = wet_above(worn_sash_survey(), Unknown::vapour_excess, 400.0);
+  auto faint = evidence_of(Unknown::vapour_excess, "faint", "frosty_mornings");
+  for (const auto& sample : invented.cases.samples) {
+    faint.log_likelihood.push_back(sample[Unknown::vapour_excess] > 400.0 ? 0.0 : std::log(0.8));
+  }
+  invented.cases.evidence = {faint};
+  // Without it about 5 % more: two sampling errors of 64 cases are 12 %.
+  EXPECT_EQ(moved_most(invented.cases, invented.runs, two, invented.choice()),
+            "No look moved it by more than chance.");
+  auto clear = wet_above(worn_sash_survey(), Unknown::vapour_excess, 400.0, 4096);
+  clear.cases.evidence = {faint};
+  clear.cases.evidence.front().log_likelihood.clear();
+  for (const auto& sample : clear.cases.samples) {
+    clear.cases.evidence.front().log_likelihood.push_back(
+        sample[Unknown::vapour_excess] > 400.0 ? 0.0 : std::log(0.8));
+  }
+  EXPECT_TRUE(moved_most(clear.cases, clear.runs, two, clear.choice())
+                  .starts_with("Without 'faint: frosty mornings' the gap"));
+}
+
 TEST(VentLooks, AnObservationThatLeavesTooFewCasesIsNotWeighed) {
   auto invented = wet_above(worn_sash_survey(), Unknown::vapour_excess, 400.0);
   auto fierce = evidence_of(Unknown::vapour_excess, "fierce", "sharp");

@@ -15,6 +15,8 @@ AssessOptions with_year() {
 Survey dry_room() {
   auto survey = worn_sash_survey();
   survey.expert.room_relative_humidity = 0.25;
+  survey.timber.bottom_rail = TimberFeel::firm;
+  survey.timber.lets_rain_in = false;
   return survey;
 }
 
@@ -22,6 +24,7 @@ Survey dry_room() {
 VentAdvice invented_year(VentOption choice, double share) {
   VentAdvice year;
   year.settled = true;
+  year.cases_run = least_cases_for_percentiles;
   year.choice = choice;
   for (const auto option : {VentOption::sealed, VentOption::breaks_bottom, VentOption::breaks_bottom_longer,
                             VentOption::joints_stripped, VentOption::weep_to_outdoors}) {
@@ -61,8 +64,12 @@ TEST(VentVerdict, TheYearDecidesAndSaysSo) {
   EXPECT_EQ(figures.lifted_tape_acceptable_share, figures.year->lifted_tape_acceptable_share);
   EXPECT_EQ(figures.flip, figures.year->flip);
   EXPECT_TRUE(answer.because.starts_with("In ")) << answer.because;
-  EXPECT_NE(answer.because.find("through the year. Misty mornings 0 a year, 0 to 0."), std::string::npos)
+  EXPECT_NE(answer.because.find("through the year. Misty mornings 0 a year; all 16 cases: 0 to 0."),
+            std::string::npos)
       << answer.because;
+  // One reason, for whoever asks the year or the whole answer.
+  EXPECT_TRUE(figures.vent_reason.starts_with(figures.year->air.reason)) << figures.vent_reason;
+  EXPECT_FALSE(figures.year->air.reason.empty());
   // Heat and U are those of the steady conditions where the option is one of theirs.
   auto steady = with_year();
   steady.most_window_hours = 0;
@@ -170,14 +177,28 @@ TEST(VentVerdict, ASheetThatLosesHeatIsLeftWhateverTheYearSays) {
 
 TEST(VentVerdict, TiesAreCalledTies) {
   auto year = invented_year(VentOption::sealed, 0.9);
-  const VentOutcome nearest{.option = VentOption::sealed, .share_inwards = 1.0};
-  EXPECT_EQ(vent_reason(year, nearest).find("ties"), std::string::npos);
+  year.air.reason = "Room air is drawn out.";
+  EXPECT_EQ(vent_reason(year), "Room air is drawn out.");
   year.tied = {VentOption::breaks_bottom};
-  EXPECT_NE(
-      vent_reason(year, nearest).find("It ties with two 20 mm breaks at the bottom; the simplest wins."),
-      std::string::npos);
+  EXPECT_EQ(vent_reason(year),
+            "Room air is drawn out. It ties with two 20 mm breaks at the bottom; the simplest wins.");
   year.tied.push_back(VentOption::joints_stripped);
-  EXPECT_NE(vent_reason(year, nearest).find("It ties with 2 other ways"), std::string::npos);
+  EXPECT_NE(vent_reason(year).find("It ties with 2 other ways"), std::string::npos);
+}
+
+TEST(VentVerdict, WhatIsLeftAloneTiesWithNothing) {
+  auto year = invented_year(VentOption::sealed, 0.06);
+  year.tied = {VentOption::breaks_bottom};
+  EXPECT_EQ(vent_reason(year).find("ties"), std::string::npos);
+}
+
+TEST(VentVerdict, OfFewCasesTheMistyMorningsAreAllToldOf) {
+  auto year = invented_year(VentOption::sealed, 0.86);
+  year.cases_run = 16;
+  year.options.front().misty_mornings = {.p10 = 1.0, .p50 = 4.0, .p90 = 20.0, .least = 0.0, .greatest = 64.0};
+  EXPECT_NE(
+      verdict_of(worn_sash_survey(), year).because.find("Misty mornings 4 a year; all 16 cases: 0 to 64."),
+      std::string::npos);
 }
 
 }  // namespace

@@ -102,6 +102,16 @@ BankPart shuffled(BankPart part, std::uint64_t seed) {
   return part;
 }
 
+/// Throws when the library's likelihoods of a question's answers lead astray: they are no probabilities.
+void require_probabilities(const std::vector<AskedQuestion>& asked) {
+  constexpr double by_rounding = 1e-6;
+  for (const auto& one : asked) {
+    if (one.question.kind == Question::Kind::choice && !(astray(one) < by_rounding)) {
+      throw std::runtime_error("the answers' likelihoods do not sum to 1: " + one.question.name);
+    }
+  }
+}
+
 /// By hearing.
 using Verdicts = std::array<Judged, all_hearings.size()>;
 
@@ -109,6 +119,7 @@ using Verdicts = std::array<Judged, all_hearings.size()>;
 Verdicts judged_part(const Order& order, const BankPart& part, std::size_t count) {
   const auto asked = asked_questions(part, order.plan.threads);
   print_astray(part, asked);
+  require_probabilities(asked);
   const std::size_t truths = std::min(count, part.samples.size() / 2);
   Verdicts verdicts;
   for (auto& judged : verdicts) {

@@ -36,17 +36,18 @@ Matrix chance_of_choice(const Matrix& stated) {
   return chance;
 }
 
-/// What each answer reads of the joints' leakage, on the logarithm: from the likelihood at three leakages.
+/// What each answer reads of the joints' leakage, on the logarithm: from the likelihood at three leakages
+/// between the ends, which are open.
 std::vector<Peak> readings_of(const Scene& scene, const Question& question) {
   UnknownValues any = draw_samples(beliefs_for(scene.archetype.survey), 1, 1, 1.0).front();
   std::vector<UnknownValues> probes(3, any);
   for (std::size_t k = 0; k < probes.size(); ++k) {
-    probes[k][Unknown::joint_leakage] = std::exp(static_cast<double>(k) - 1.0);
+    probes[k][Unknown::joint_leakage] = std::exp(static_cast<double>(k) - 3.0);
   }
   std::vector<Peak> readings;
   for (const auto& answer : question.answers) {
     const auto stated = stated_by(scene, answer, probes);
-    readings.push_back(peak_of(-1.0, 1.0, {stated[0], stated[1], stated[2]}));
+    readings.push_back(peak_of(-3.0, 1.0, {stated[0], stated[1], stated[2]}));
   }
   return readings;
 }

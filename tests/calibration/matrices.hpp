@@ -16,7 +16,8 @@ using Matrix = std::vector<std::vector<double>>;
 ///  - of a choice, the stated likelihood over the sum of those of all possible answers;
 ///  - of a reading, that the true number times its error (normal on the logarithm, as stated) comes nearest
 ///    to this answer's.
-/// Where the sum of the stated likelihoods is the same at every window, the two weigh alike.
+/// Where the sum of the stated likelihoods is the same at every window, the two weigh alike: so for a choice,
+/// as long as the library states probabilities. For a reading they differ by what the answers' grid does.
 struct AskedQuestion {
   Question question;
   Matrix stated;

@@ -149,7 +149,7 @@ class Observer {
     return peak_of(0.4, 0.1, at).middle;
   }
 
-  /// The mist was that of the true room. The library weighs it in a room as the reading has it.
+  /// The mist is that of the true room, in either stage; here with the temperature that was read.
   void read_winter_humidity() {
     auto& reading = observed_.notes.readings.front();
     reading.room_C = in_half_degrees(truth()[Unknown::room_temperature]);

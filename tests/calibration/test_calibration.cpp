@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <filesystem>
+#include <numeric>
 
 #include "calibration/prior_effects.hpp"
 #include "calibration/report.hpp"
@@ -74,6 +75,42 @@ TEST(Dice, AnswersComeAsOftenAsTheirChance) {
       EXPECT_NEAR(sum, 1.0, 1e-9) << one.question.name;
     }
   }
+}
+
+TEST(Questions, TheLibraryStatesTheProbabilitiesOfWords) {
+  std::size_t choices = 0;
+  for (const auto& one : sash_questions()) {
+    if (one.question.kind == Question::Kind::reading) {
+      continue;
+    }
+    ++choices;
+    EXPECT_NEAR(astray(one), 0.0, 1e-9) << one.question.name;
+    for (std::size_t i = 0; i < few; ++i) {
+      double sum = 0.0;
+      for (const auto& answer : one.stated) {
+        sum += std::exp(answer[i]);
+      }
+      EXPECT_NEAR(sum, 1.0, 1e-9) << one.question.name;
+    }
+  }
+  EXPECT_GT(choices, 10u);
+}
+
+TEST(Questions, FeelersFindTheirReading) {
+  const auto& feelers = sash_questions().front();
+  ASSERT_EQ(feelers.question.kind, Question::Kind::reading);
+  // The tighter the joint, the likelier the answer that nothing goes in anywhere; and of a leaky one, all
+  // coins.
+  std::vector<std::size_t> by_leakage(few);
+  std::iota(by_leakage.begin(), by_leakage.end(), 0u);
+  std::sort(by_leakage.begin(), by_leakage.end(), [](std::size_t a, std::size_t b) {
+    return sash_part().samples[a][Unknown::joint_leakage] < sash_part().samples[b][Unknown::joint_leakage];
+  });
+  for (const auto* matrix : {&feelers.stated, &feelers.chance}) {
+    EXPECT_GT(matrix->front()[by_leakage.front()], matrix->front()[by_leakage.back()]);
+    EXPECT_LT(matrix->back()[by_leakage.front()], matrix->back()[by_leakage.back()]);
+  }
+  EXPECT_LT(astray(feelers), 0.5);
 }
 
 TEST(Staged, PartsAddUpToTheLibrarysOwnWeights) {

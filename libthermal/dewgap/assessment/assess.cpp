@@ -4,85 +4,11 @@
 
 #include "dewgap/assessment/cautions_kernel.hpp"
 #include "dewgap/assessment/setting_out_kernel.hpp"
-#include "dewgap/assessment/summary_figures_kernel.hpp"
+#include "dewgap/assessment/steady_run_kernel.hpp"
 #include "dewgap/errors.hpp"
-#include "dewgap/numerics/parallel.hpp"
-#include "dewgap/numerics/sampling.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double least_effective_samples =
-    48.0;  // below this the percentiles rest on too few cases: sample more
-constexpr std::size_t most_growth = 64;
-
-/// Draws samples, weights them by the evidence, and grows their number when the evidence leaves too few.
-SteadyRun sample_and_run(const Setting& setting, const AssessOptions& options, double convention_width) {
-  SteadyRun run{.beliefs = beliefs_for(*setting.survey), .evidence = {}, .weighted = {}};
-  for (std::size_t count = options.samples;; count *= 4) {
-    run.weighted.samples = draw_samples(run.beliefs, count, options.seed, convention_width);
-    run.evidence = all_evidence(setting, run.weighted.samples);
-    run.weighted.weights = weights_from(run.evidence, count);
-    const bool enough = numerics::effective_sample_size(run.weighted.weights) >=
-                        std::min(least_effective_samples, 0.25 * static_cast<double>(options.samples));
-    if (enough || count >= most_growth * options.samples) {
-      break;
-    }
-  }
-  run.weighted.frost_night_hours = options.frost_night_hours;
-  return run;
-}
-
-/// Samples that the evidence rules out carry no weight worth a run: dropped, the rest keep their proportions.
-void drop_weightless(WeightedRuns& runs) {
-  const double least = 1e-4 / static_cast<double>(runs.weights.size());
-  WeightedRuns kept;
-  double sum = 0.0;
-  for (std::size_t i = 0; i < runs.weights.size(); ++i) {
-    if (runs.weights[i] >= least) {
-      kept.samples.push_back(runs.samples[i]);
-      kept.weights.push_back(runs.weights[i]);
-      sum += runs.weights[i];
-    }
-  }
-  for (double& weight : kept.weights) {
-    weight /= sum;
-  }
-  kept.frost_night_hours = runs.frost_night_hours;
-  runs = std::move(kept);
-}
-
-constexpr double most_left_out_share = 0.02;  // of the weight; more is no answer
-
-/// Runs every sample. Those that do not settle are left out and counted, while they are few.
-void run_all(const Setting& setting, WeightedRuns& runs) {
-  drop_weightless(runs);
-  WeightedRuns settled{
-      .samples = {}, .figures = {}, .weights = {}, .frost_night_hours = runs.frost_night_hours};
-  double kept = 0.0;
-  SolveStatus failure = SolveStatus::converged;
-  std::vector<SampleFigures> all(runs.samples.size());
-  numerics::for_each_index(all.size(), [&](std::size_t i) { all[i] = run_sample(setting, runs.samples[i]); });
-  for (std::size_t i = 0; i < runs.samples.size(); ++i) {
-    const auto& figures = all[i];
-    if (figures.status != SolveStatus::converged) {
-      failure = figures.status;
-      continue;
-    }
-    settled.samples.push_back(runs.samples[i]);
-    settled.figures.push_back(figures);
-    settled.weights.push_back(runs.weights[i]);
-    kept += runs.weights[i];
-  }
-  if (kept < 1.0 - most_left_out_share) {
-    throw CalculationFailed(explain(failure));
-  }
-  for (double& weight : settled.weights) {
-    weight /= kept;
-  }
-  settled.left_out = runs.samples.size() - settled.samples.size();
-  runs = std::move(settled);
-}
 
 std::optional<MoneySpread> money_of(const Survey& survey, const WeightedRuns& runs, VentOption vent) {
   return survey.money ? std::optional(money_spread(runs, vent, survey)) : std::nullopt;
@@ -97,7 +23,7 @@ Decision decide_steadily(const Setting& setting, const WeightedRuns& runs) {
 }
 
 WidthCheck check_width(const Setting& setting, const AssessOptions& options, double width) {
-  auto run = sample_and_run(setting, options, width);
+  auto run = weighted_draw(setting, options, width);
   run_all(setting, run.weighted);
   const auto decision = decide_steadily(setting, run.weighted);
   const auto& verdict = decision.verdict;
@@ -165,7 +91,7 @@ Assessment assess_in_weather(const Survey& survey, const AssessOptions& options,
     return answer;
   }
   const Setting setting = setting_for(survey);
-  auto run = sample_and_run(setting, options, 1.0);
+  auto run = weighted_draw(setting, options, 1.0);
   run_all(setting, run.weighted);
   const auto steady = decide_steadily(setting, run.weighted);
   const auto year = year_of_hours(survey, options, weather, progress);
@@ -179,13 +105,13 @@ Assessment assess_in_weather(const Survey& survey, const AssessOptions& options,
     add_year(*year, decision.verdict, figures);
   }
   if (answer.headline != Headline::leave) {
-    figures.plan = plan_for(survey, setting.window);
+    figures.plan = plan_for(survey, setting.window, figures.vent);
   }
   if (options.width_checks) {
     figures.width_checks = {check_width(setting, options, 0.5), check_width(setting, options, 2.0)};
   }
-  figures.provisional =
-      !(year && year->settled) || guesses_decide(figures.width_checks, steady.verdict.headline);
+  figures.provisional = !(year && year->settled) || !looks_before_fitting(survey).empty() ||
+                        guesses_decide(figures.width_checks, steady.verdict.headline);
   answer.figures = std::move(figures);
   return answer;
 }

@@ -8,6 +8,7 @@
 
 #include "dewgap/assessment/gates.hpp"
 #include "dewgap/assessment/priors.hpp"
+#include "dewgap/assessment/saving_samples.hpp"
 #include "dewgap/assessment/survey.hpp"
 #include "dewgap/assessment/vent_advice.hpp"
 #include "dewgap/assessment/vent_option.hpp"
@@ -131,8 +132,9 @@ struct Assessment {
   std::vector<Caution> cautions;
 
   struct Figures {
-    /// No year of hours was run, or it is not settled, or guesses decide: the steady verdict flips at half or
-    /// double width of the conventions (not asked without width_checks).
+    /// No year of hours was run, or it is not settled, or nobody looked at the bottom rail or for rain, or
+    /// guesses decide: the steady verdict flips at half or double width of the conventions (not asked without
+    /// width_checks).
     bool provisional = true;
     std::string vent_reason;  ///< which way the air goes and why
     std::string flip;         ///< what would change the verdict
@@ -159,6 +161,7 @@ struct Assessment {
     double coldest_month_C = 0.0;
     double frost_night_C = 0.0;
     std::string place_line;  ///< station, distance, height difference
+    SavingSamples saving_samples;  ///< for totals over windows: house.hpp
   };
   std::optional<Figures> figures;  ///< absent on HOLD
 };

@@ -10,6 +10,14 @@ bool is_plastic(SheetKind kind) {
   return kind != SheetKind::glass;
 }
 
+/// Whether anything is screwed into timber: not into metal or PVC-U, glazing bars, nor for film.
+bool takes_screws(const Survey& survey) {
+  const bool by_a_reveal = survey.sheet.cover == Cover::reveal;
+  const bool bars_only = survey.sheet.cover == Cover::glass;
+  return survey.sheet.material != SheetKind::pet_film && !bars_only &&
+         (by_a_reveal || is_timber(survey.window.frame));
+}
+
 /// A caution whose tick is not known applies: unknown is not safe.
 bool applies(std::string_view tick, const Survey& survey) {
   if (tick == "always") {
@@ -29,6 +37,9 @@ bool applies(std::string_view tick, const Survey& survey) {
   }
   if (tick == "plastic") {
     return is_plastic(survey.sheet.material);
+  }
+  if (tick == "screws") {
+    return takes_screws(survey);
   }
   if (tick == "before_1980") {
     return survey.window.before_1980.value_or(true);

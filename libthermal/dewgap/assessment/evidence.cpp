@@ -52,8 +52,8 @@ std::vector<double> normalised_weights(const std::vector<double>& log_likelihood
   return weights;
 }
 
-/// An observation fits when what all the evidence makes plausible gives it a fair likelihood: weighted mean,
-/// over the likelihood of the best case (1 for terms that peak at 0).
+/// Weighted mean: of an answer of words its probability, of a reading the likelihood over that of the best
+/// case.
 double mean_likelihood(const EvidenceTerm& term, const std::vector<double>& weights) {
   double mean = 0.0;
   for (std::size_t i = 0; i < weights.size(); ++i) {
@@ -62,12 +62,35 @@ double mean_likelihood(const EvidenceTerm& term, const std::vector<double>& weig
   return mean;
 }
 
-constexpr double least_fit = 0.02;  // our convention
+/// An observation fits when what all the evidence makes plausible gives it at least that: our convention.
+constexpr double least_fit = 0.02;
+
+const std::vector<Observation>& all_observations() {
+  static const std::vector<Observation> rows = read_observations();
+  return rows;
+}
+
+/// The end answers are open: no further answer could have been given.
+double compatible_value(double value, const WordAnswer& word, std::size_t answer) {
+  const double middle = word.possible[answer].p50;
+  const double from_below = answer == 0 ? std::max(value, middle) : value;
+  return answer + 1 == word.possible.size() ? std::min(from_below, middle) : from_below;
+}
+
+template <class LogLikelihood>
+double log_probability_by(double value, const WordAnswer& word, LogLikelihood log_likelihood_at) {
+  std::vector<double> all;
+  all.reserve(word.possible.size());
+  for (std::size_t k = 0; k < word.possible.size(); ++k) {
+    all.push_back(log_likelihood_at(compatible_value(value, word, k), word.possible[k]));
+  }
+  return log_probability(all, word.given);
+}
 
 }  // namespace
 
 const Observation& observation_of(std::string_view observation, std::string_view answer) {
-  static const std::vector<Observation> rows = read_observations();
+  const auto& rows = all_observations();
   const auto found = std::find_if(rows.begin(), rows.end(), [&](const Observation& row) {
     return row.observation == observation && row.answer == answer;
   });
@@ -76,6 +99,19 @@ const Observation& observation_of(std::string_view observation, std::string_view
                        "no row for " + std::string(observation) + " = " + std::string(answer));
   }
   return *found;
+}
+
+WordAnswer word_answer(std::string_view observation, std::string_view given) {
+  WordAnswer word;
+  std::copy_if(all_observations().begin(), all_observations().end(), std::back_inserter(word.possible),
+               [&](const Observation& row) { return row.observation == observation; });
+  std::sort(word.possible.begin(), word.possible.end(),
+            [](const Observation& a, const Observation& b) { return a.p50 < b.p50; });
+  const auto& own = observation_of(observation, given);
+  const auto found = std::find_if(word.possible.begin(), word.possible.end(),
+                                  [&](const Observation& row) { return row.answer == own.answer; });
+  word.given = static_cast<std::size_t>(found - word.possible.begin());
+  return word;
 }
 
 EvidenceTerm evidence_of(Unknown unknown, std::string observation, std::string answer) {
@@ -95,6 +131,22 @@ double log_likelihood_of_logarithm(double value, const Observation& o) {
   return split_normal_log(std::log(value), std::log(o.p10), std::log(o.p50), std::log(o.p90), o.strength);
 }
 
+double log_probability(const std::vector<double>& log_likelihoods, std::size_t given) {
+  const double top = *std::max_element(log_likelihoods.begin(), log_likelihoods.end());
+  const double sum =
+      std::accumulate(log_likelihoods.begin(), log_likelihoods.end(), 0.0,
+                      [top](double so_far, double log_value) { return so_far + std::exp(log_value - top); });
+  return log_likelihoods.at(given) - top - std::log(sum);
+}
+
+double log_probability(double value, const WordAnswer& word) {
+  return log_probability_by(value, word, log_likelihood);
+}
+
+double log_probability_of_logarithm(double value, const WordAnswer& word) {
+  return log_probability_by(value, word, log_likelihood_of_logarithm);
+}
+
 std::vector<EvidenceTerm> all_evidence(const Setting& setting, const std::vector<UnknownValues>& samples) {
   std::vector<EvidenceTerm> terms = joint_evidence(*setting.survey, samples);
   append(terms, tissue_evidence(setting, samples));
@@ -107,6 +159,9 @@ std::vector<double> weights_from(std::vector<EvidenceTerm>& terms, std::size_t s
   for (auto& term : terms) {
     if (!term.use.used) {
       continue;
+    }
+    if (term.kind == EvidenceTerm::Likelihood::probability) {
+      term.use.foretold_share = mean_likelihood(term, normalised_weights(total));
     }
     const auto alone = normalised_weights(term.log_likelihood);
     term.use.effective_share = numerics::effective_sample_size(alone) / static_cast<double>(sample_count);

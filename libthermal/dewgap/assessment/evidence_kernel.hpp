@@ -29,14 +29,33 @@ const Observation& observation_of(std::string_view observation, std::string_view
 double log_likelihood(double value, const Observation& observation);
 double log_likelihood_of_logarithm(double value, const Observation& observation);
 
+/// An answer of words: which of the few that are possible.
+struct WordAnswer {
+  std::vector<Observation> possible;  ///< by rising middle
+  std::size_t given = 0;
+  const std::string& given_answer() const { return possible[given].answer; }
+};
+/// Throws InvalidInput when the table has no such answer.
+WordAnswer word_answer(std::string_view observation, std::string_view given);
+
+/// Logarithm of the probability that the given answer is given, at a value or on its logarithm: its
+/// likelihood over the sum of those of all possible answers. The first answer says nothing against lower
+/// values, the last nothing against higher ones.
+double log_probability(double value, const WordAnswer& word);
+double log_probability_of_logarithm(double value, const WordAnswer& word);
+/// The same of log-likelihoods of all possible answers.
+double log_probability(const std::vector<double>& log_likelihoods, std::size_t given);
+
 /// One piece of evidence: log-likelihoods of every sample, and the unknown it speaks of first.
 struct EvidenceTerm {
   EvidenceUse use;
   Unknown speaks_of{};
+  /// An answer of words has a probability, a reading of a number a density, whose logarithm is 0 at its peak.
+  enum class Likelihood { probability, density } kind = Likelihood::probability;
   std::vector<double> log_likelihood;
 };
 
-/// A term that counts, still without its likelihoods.
+/// A term that counts, of an answer of words, still without its likelihoods.
 EvidenceTerm evidence_of(Unknown unknown, std::string observation, std::string answer);
 
 std::vector<EvidenceTerm> joint_evidence(const Survey& survey, const std::vector<UnknownValues>& samples);
@@ -46,15 +65,17 @@ std::vector<EvidenceTerm> humidity_evidence(const Setting& setting,
 
 /// Throws InvalidInput for a reading outside its ranges.
 void validate(const WinterReading& reading);
+/// A reading of a frosty night: one that may be used.
+bool is_frosty(const WinterReading& reading);
 /// What was read in the first winter, with `fitted` in place: mist on the gap's faces, and the room's
-/// humidity where it was read.
+/// humidity where it was read. Readings of nights that were not frosty are not used.
 std::vector<EvidenceTerm> winter_evidence(const Setting& setting, const std::vector<UnknownValues>& samples,
                                           const std::vector<WinterReading>& readings, VentOption fitted);
 
 /// All evidence of a survey. Terms that may not be used carry the reason and change no weight.
 std::vector<EvidenceTerm> all_evidence(const Setting& setting, const std::vector<UnknownValues>& samples);
 
-/// Weights that sum to 1, and each term's own effective share filled in.
+/// Weights that sum to 1, and what each term did filled in: effective share, foretold share, whether it fits.
 std::vector<double> weights_from(std::vector<EvidenceTerm>& terms, std::size_t sample_count);
 
 /// One standard deviation of the mean of `count` hygrometer readings: the instrument's error is shared, the

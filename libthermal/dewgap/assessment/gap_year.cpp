@@ -3,24 +3,55 @@
 #include <algorithm>
 
 #include "dewgap/assessment/vent_cases_kernel.hpp"
+#include "dewgap/assessment/year_design_kernel.hpp"
+#include "dewgap/assessment/year_run_weather_kernel.hpp"
 #include "dewgap/assessment/year_tally_kernel.hpp"
 #include "dewgap/climate/year_calendar_kernel.hpp"
 #include "dewgap/errors.hpp"
+#include "dewgap/gap/hour_kernel.hpp"
 
 namespace dewgap {
 namespace {
 
-/// The wettest come first; case n of N stands at the middle of its part of the weight.
-UnknownValues case_at(const VentCases& cases, std::size_t number) {
-  const double target = (static_cast<double>(number) - 0.5) / static_cast<double>(plausible_case_count);
-  double passed = 0.0;
-  for (std::size_t i = 0; i < cases.weights.size(); ++i) {
-    passed += cases.weights[i];
-    if (passed >= target) {
-      return cases.samples[i];
+constexpr double rounding_kg_kg = 1e-9;
+
+/// A case and how many of the equal parts of the weight it stands for.
+struct PickedCase {
+  std::size_t index;
+  std::size_t parts;
+};
+
+/// In the order of the cases: those at the middles of the parts, each of them once.
+std::vector<PickedCase> picked_cases(const VentCases& cases) {
+  std::vector<PickedCase> picked;
+  std::size_t index = 0;
+  double passed = cases.weights.front();
+  for (std::size_t part = 0; part < plausible_case_count; ++part) {
+    const double target = (static_cast<double>(part) + 0.5) / static_cast<double>(plausible_case_count);
+    while (passed < target && index + 1 < cases.weights.size()) {
+      passed += cases.weights[++index];
     }
+    if (picked.empty() || picked.back().index != index) {
+      picked.push_back({.index = index, .parts = 0});
+    }
+    ++picked.back().parts;
   }
-  return cases.samples.back();
+  return picked;
+}
+
+/// The values that were asked for; what is to be told of the case goes into the summary.
+UnknownValues pick(const VentCases& cases, std::optional<std::size_t> number, GapYearSummary& summary) {
+  const auto picked = picked_cases(cases);
+  summary.case_count = picked.size();
+  summary.cases_in_order = cases.effective >= least_effective_cases;
+  if (!number) {
+    return middle_case(cases);
+  }
+  require_in_range(static_cast<double>(*number), {1.0, static_cast<double>(picked.size())}, "plausible_case",
+                   "");
+  const auto& one = picked[*number - 1];
+  summary.case_weight = static_cast<double>(one.parts) / static_cast<double>(plausible_case_count);
+  return cases.samples[one.index];
 }
 
 std::vector<CaseValue> values_of(const VentCases& cases, const UnknownValues& sample) {
@@ -38,10 +69,12 @@ std::vector<CaseValue> values_of(const VentCases& cases, const UnknownValues& sa
 /// Makes rows of hours, and counts what the summary tells.
 class Rows {
  public:
-  Rows(const YearSetting& year, VentOption option, GapYearSummary& summary)
+  Rows(const YearSetting& year, const UnknownValues& sample, VentOption option, GapYearSummary& summary)
       : year_(year),
         calendar_(climate::calendar_of(year.outdoor_C.size())),
         option_(option),
+        has_timber_(facing_timber(*year.setting, sample).area_m2 > 0.0),
+        weather_(year, sample, 1.0),
         summary_(summary) {}
 
   GapHourRow next(std::size_t hour, const HourConditions& conditions, const HourState& state) {
@@ -52,7 +85,15 @@ class Rows {
                    .day_of_month = day - calendar_.first_day[month] + 1,
                    .sheet_hangs = option_ != VentOption::off_in_summer || hour < year_.off_hour,
                    .conditions = conditions,
-                   .state = state};
+                   .state = state,
+                   .timber_kg_kg = std::nullopt,
+                   .wind_m_s = weather_.station_wind_m_s(hour),
+                   .wind_angle_deg = weather_.wind_angle_deg(hour),
+                   .sun_on_window_W_m2 = year_.sun_W_m2[hour]};
+    if (has_timber_) {
+      row.timber_kg_kg = state.timber_kg_kg;
+      row.timber_is_full = state.timber_kg_kg >= gap_kernel::fullest_timber_kg_kg - rounding_kg_kg;
+    }
     add_film(row);
     count(row);
     return row;
@@ -100,6 +141,8 @@ class Rows {
   const YearSetting& year_;
   climate::YearCalendar calendar_;
   VentOption option_;
+  bool has_timber_;
+  SampleWeather weather_;
   GapYearSummary& summary_;
   double film_g_m2_ = 0.0;
   std::size_t cold_hours_ = 0;
@@ -125,7 +168,8 @@ void GapYearOptions::validate() const {
 
 GapYearSummary gap_year(const Survey& survey, VentOption option, const std::optional<HourlyYear>& weather,
                         const GapYearOptions& options,
-                        const std::function<void(const GapHourRow&)>& each_hour) {
+                        const std::function<void(const GapHourRow&)>& each_hour,
+                        const std::function<void(const GapYearSummary&)>& before_hours) {
   validate(survey);
   options.validate();
   require_offered(option, survey);
@@ -133,19 +177,22 @@ GapYearSummary gap_year(const Survey& survey, VentOption option, const std::opti
   const auto cases =
       draw_cases(setting, options.readings,
                  {.prior_samples = options.prior_samples, .seed = options.seed, .fitted = options.fitted});
-  const auto sample = options.plausible_case ? case_at(cases, *options.plausible_case) : middle_case(cases);
+  GapYearSummary summary{.option = option};
+  const auto sample = pick(cases, options.plausible_case, summary);
   const HourlyYear hours = weather_of(setting, weather);
   const YearSetting year = year_setting(setting, hours);
-  GapYearSummary summary{.option = option,
-                         .values = values_of(cases, sample),
-                         .glass_m2 = setting.window.areas.glass_m2,
-                         .utc_offset_h = hours.site.utc_offset_h,
-                         .weather_source = year.source,
-                         .modelled = year.modelled,
-                         .prior_samples = cases.drawn,
-                         .effective_samples = cases.effective,
-                         .seed = options.seed};
-  Rows rows(year, option, summary);
+  summary.values = values_of(cases, sample);
+  summary.glass_m2 = setting.window.areas.glass_m2;
+  summary.utc_offset_h = hours.site.utc_offset_h;
+  summary.weather_source = year.source;
+  summary.modelled = year.modelled;
+  summary.prior_samples = cases.drawn;
+  summary.effective_samples = cases.effective;
+  summary.seed = options.seed;
+  if (before_hours) {
+    before_hours(summary);
+  }
+  Rows rows(year, sample, option, summary);
   run_option_year(year, sample, option, 1.0,
                   [&](std::size_t hour, const HourConditions& conditions, const HourState& state) {
                     each_hour(rows.next(hour, conditions, state));

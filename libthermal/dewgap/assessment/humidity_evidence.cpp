@@ -1,5 +1,5 @@
-#include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "dewgap/air/humid_air.hpp"
 #include "dewgap/assessment/evidence_kernel.hpp"
@@ -50,31 +50,13 @@ double clearance_K(const Setting& setting, const UnknownValues& sample, const St
   return heat.face_temperature_C[1] - dew_point_C(moment.room_vapour_Pa);
 }
 
-/// 'never' says nothing against a pane that would mist only in still colder weather, nor 'mild nights'
-/// against one that mists in warmer.
-double compatible_C(CentreMists mists, double outdoor_C, const Observation& meaning) {
-  if (mists == CentreMists::never) {
-    return std::max(outdoor_C, meaning.p50);
-  }
-  return mists == CentreMists::mild_nights ? std::min(outdoor_C, meaning.p50) : outdoor_C;
-}
-
-EvidenceTerm mist_term(const std::vector<double>& misting_C, CentreMists mists) {
-  const auto& meaning = observation_of("centre_mists", answer_of(mists));
-  auto term = evidence_of(Unknown::vapour_excess, "centre of the pane mists", meaning.answer);
+/// Of the pane's mist, or of water on the sill: that tells of a pane that runs, a dry one of a pane that
+/// seldom mists.
+EvidenceTerm pane_term(const std::vector<double>& misting_C, const WordAnswer& word,
+                       std::string observation) {
+  auto term = evidence_of(Unknown::vapour_excess, std::move(observation), word.given_answer());
   for (const double outdoor_C : misting_C) {
-    term.log_likelihood.push_back(log_likelihood(compatible_C(mists, outdoor_C, meaning), meaning));
-  }
-  return term;
-}
-
-/// Water on the sill tells of a pane that runs, a dry one of a pane that seldom mists.
-EvidenceTerm sill_term(const std::vector<double>& misting_C, const Observation& meaning) {
-  auto term = evidence_of(Unknown::vapour_excess, "water on the sill", meaning.answer);
-  for (const double outdoor_C : misting_C) {
-    const double compatible =
-        meaning.answer == "yes" ? std::min(outdoor_C, meaning.p50) : std::max(outdoor_C, meaning.p50);
-    term.log_likelihood.push_back(log_likelihood(compatible, meaning));
+    term.log_likelihood.push_back(log_probability(outdoor_C, word));
   }
   return term;
 }
@@ -93,11 +75,13 @@ std::vector<EvidenceTerm> pane_terms(const Setting& setting, const std::vector<U
     misting_C.push_back(misting_outdoor_C(setting, sample));
   }
   if (survey.room.centre_mists) {
-    terms.push_back(mist_term(misting_C, *survey.room.centre_mists));
+    terms.push_back(pane_term(misting_C, word_answer("centre_mists", answer_of(*survey.room.centre_mists)),
+                              "centre of the pane mists"));
   }
   if (sill_speaks) {
-    terms.push_back(
-        sill_term(misting_C, observation_of("water_on_sill", *survey.timber.water_pools ? "yes" : "no")));
+    terms.push_back(pane_term(misting_C,
+                              word_answer("water_on_sill", *survey.timber.water_pools ? "yes" : "no"),
+                              "water on the sill"));
   }
   return terms;
 }
@@ -106,6 +90,7 @@ EvidenceTerm hygrometer_term(const Setting& setting, const std::vector<UnknownVa
   const auto& readings = setting.survey->room.hygrometer;
   auto term =
       evidence_of(Unknown::vapour_excess, "hygrometer", std::to_string(readings.size()) + " readings");
+  term.kind = EvidenceTerm::Likelihood::density;
   const auto count = static_cast<double>(readings.size());
   const double sd = hygrometer_sd(readings.size());
   for (const auto& sample : samples) {
@@ -121,10 +106,10 @@ EvidenceTerm hygrometer_term(const Setting& setting, const std::vector<UnknownVa
   return term;
 }
 
-EvidenceTerm washing_term(const std::vector<UnknownValues>& samples, const Observation& meaning) {
-  auto term = evidence_of(Unknown::vapour_excess, "washing dried in the room", meaning.answer);
+EvidenceTerm washing_term(const std::vector<UnknownValues>& samples, const WordAnswer& word) {
+  auto term = evidence_of(Unknown::vapour_excess, "washing dried in the room", word.given_answer());
   for (const auto& sample : samples) {
-    term.log_likelihood.push_back(log_likelihood_of_logarithm(sample[Unknown::vapour_excess], meaning));
+    term.log_likelihood.push_back(log_probability_of_logarithm(sample[Unknown::vapour_excess], word));
   }
   return term;
 }
@@ -157,8 +142,7 @@ std::vector<EvidenceTerm> humidity_evidence(const Setting& setting,
     terms.push_back(hygrometer_term(setting, samples));
   }
   if (room.washing_dried) {
-    terms.push_back(
-        washing_term(samples, observation_of("washing_dried", *room.washing_dried ? "yes" : "no")));
+    terms.push_back(washing_term(samples, word_answer("washing_dried", *room.washing_dried ? "yes" : "no")));
   }
   const auto& expert = setting.survey->expert;
   for (auto& term : terms) {

@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cmath>
 
 #include "dewgap/airflow/openings.hpp"
@@ -45,13 +46,24 @@ double feeler_flow_m3_h_m(Feeler feeler) {
   return 3600.0 * flow_m3_s(slot, 1.0);
 }
 
-EvidenceTerm leakage_term(const Observation& meaning, const std::string& observation,
-                          const std::string& answer, const std::vector<UnknownValues>& samples) {
-  auto term = evidence_of(Unknown::joint_leakage, observation, answer);
+EvidenceTerm leakage_term(const WordAnswer& word, const std::string& observation,
+                          const std::vector<UnknownValues>& samples) {
+  auto term = evidence_of(Unknown::joint_leakage, observation, word.given_answer());
   for (const auto& sample : samples) {
-    term.log_likelihood.push_back(log_likelihood_of_logarithm(sample[Unknown::joint_leakage], meaning));
+    term.log_likelihood.push_back(log_probability_of_logarithm(sample[Unknown::joint_leakage], word));
   }
   return term;
+}
+
+/// 'nothing' at every point says nothing against tighter joints, 'coin' nothing against leakier ones.
+double compatible_leakage(const std::vector<Feeler>& feelers, double leakage_m3_h_m, double reading_m3_h_m) {
+  const auto all_are = [&](Feeler feeler) {
+    return std::all_of(feelers.begin(), feelers.end(), [feeler](Feeler one) { return one == feeler; });
+  };
+  if (all_are(Feeler::nothing)) {
+    return std::max(leakage_m3_h_m, reading_m3_h_m);
+  }
+  return all_are(Feeler::coin) ? std::min(leakage_m3_h_m, reading_m3_h_m) : leakage_m3_h_m;
 }
 
 EvidenceTerm feeler_term(const std::vector<Feeler>& feelers, const std::vector<UnknownValues>& samples) {
@@ -66,7 +78,14 @@ EvidenceTerm feeler_term(const std::vector<Feeler>& feelers, const std::vector<U
                             .p50 = mean,
                             .p90 = mean * feeler_factor,
                             .source = "slot law of a 20 mm deep joint"};
-  return leakage_term(meaning, "feelers in the joint", std::to_string(feelers.size()) + " points", samples);
+  auto term =
+      evidence_of(Unknown::joint_leakage, "feelers in the joint", std::to_string(feelers.size()) + " points");
+  term.kind = EvidenceTerm::Likelihood::density;
+  for (const auto& sample : samples) {
+    const double leakage = compatible_leakage(feelers, sample[Unknown::joint_leakage], mean);
+    term.log_likelihood.push_back(log_likelihood_of_logarithm(leakage, meaning));
+  }
+  return term;
 }
 
 }  // namespace
@@ -80,17 +99,15 @@ std::vector<EvidenceTerm> joint_evidence(const Survey& survey, const std::vector
   }
   const auto tick = [&](const std::optional<bool>& seen, const char* observation) {
     if (seen) {
-      const char* answer = *seen ? "yes" : "no";
-      terms.push_back(leakage_term(observation_of(observation, answer), observation, answer, samples));
+      terms.push_back(leakage_term(word_answer(observation, *seen ? "yes" : "no"), observation, samples));
     }
   };
   tick(joints.rattles, "rattles");
   tick(joints.daylight_at_meeting_rail, "daylight");
   tick(joints.curtain_moves, "curtain_moves");
   if (joints.paper) {
-    const std::string answer{answer_of(*joints.paper)};
     terms.push_back(
-        leakage_term(observation_of("paper", answer), "paper shut in the joint", answer, samples));
+        leakage_term(word_answer("paper", answer_of(*joints.paper)), "paper shut in the joint", samples));
   }
   for (auto& term : terms) {
     if (overruled) {

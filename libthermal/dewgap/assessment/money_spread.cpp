@@ -25,26 +25,35 @@ std::optional<Spread> spread_where_present(const std::vector<MoneyResult>& resul
 
 }  // namespace
 
-MoneySpread money_spread(const WeightedRuns& runs, VentOption chosen, const Survey& survey) {
+MoneySpread money_over(const std::vector<double>& heat_saved_kWh, const std::vector<double>& weights,
+                       const MoneyTerms& terms) {
   std::vector<MoneyResult> results;
   double never = 0.0;
-  for (std::size_t i = 0; i < runs.figures.size(); ++i) {
-    results.push_back(money_from_heat(heat_saved_kWh(runs.figures[i], chosen, survey), *survey.money));
-    never += results.back().never_pays_back ? runs.weights[i] : 0.0;
+  for (std::size_t i = 0; i < heat_saved_kWh.size(); ++i) {
+    results.push_back(money_from_heat(heat_saved_kWh[i], terms));
+    never += results.back().never_pays_back ? weights[i] : 0.0;
   }
   MoneySpread money;
   money.never_pays_back_share = never;
   money.saved_per_year = *spread_where_present(
-      results, runs.weights, [](const MoneyResult& m) { return std::optional(m.saved_per_year); });
+      results, weights, [](const MoneyResult& m) { return std::optional(m.saved_per_year); });
   money.carbon_kg_per_year =
-      spread_where_present(results, runs.weights, [](const MoneyResult& m) { return m.carbon_kg_per_year; });
+      spread_where_present(results, weights, [](const MoneyResult& m) { return m.carbon_kg_per_year; });
   money.net_present_value =
-      spread_where_present(results, runs.weights, [](const MoneyResult& m) { return m.net_present_value; });
+      spread_where_present(results, weights, [](const MoneyResult& m) { return m.net_present_value; });
   if (never <= payback_shown_up_to_share) {
     money.payback_years =
-        spread_where_present(results, runs.weights, [](const MoneyResult& m) { return m.payback_years; });
+        spread_where_present(results, weights, [](const MoneyResult& m) { return m.payback_years; });
   }
   return money;
+}
+
+MoneySpread money_spread(const WeightedRuns& runs, VentOption chosen, const Survey& survey) {
+  std::vector<double> heat_kWh;
+  for (const auto& figures : runs.figures) {
+    heat_kWh.push_back(heat_saved_kWh(figures, chosen, survey));
+  }
+  return money_over(heat_kWh, runs.weights, *survey.money);
 }
 
 }  // namespace dewgap

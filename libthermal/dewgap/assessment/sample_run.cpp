@@ -14,6 +14,9 @@
 namespace dewgap {
 namespace {
 
+/// Of the stack's faces from outdoors: the sheet's on the room side, before any curtain.
+constexpr std::size_t sheet_room_face = 3;
+
 /// Raised when a sample's balance does not settle; run_sample reports it as a status.
 struct NotSettled : CalculationFailed {
   explicit NotSettled(SolveStatus how) : CalculationFailed(explain(how)), status(how) {}
@@ -105,18 +108,23 @@ WinterFigures winter_figures(const Setting& setting, const UnknownValues& sample
           .closed_loss_W_K = closed.u_value_W_m2K * c.gap_area_m2};
 }
 
-/// U of the glass over half a day with the curtain open and half with it drawn, if there is one.
+/// Half a day with the curtain open and half with it drawn: our convention.
+double over_the_day(double open, double drawn) {
+  return 0.5 * (open + drawn);
+}
+
+/// U of the glass over the day, with the curtain if there is one.
 double glass_u(const Setting& setting, const UnknownValues& sample, const Moment& winter,
                Stack (*stack_for)(const Setting&, const UnknownValues&, CurtainState), ValidityFlags& flags) {
   const auto outdoors = outdoors_at(setting, sample, winter);
   const auto room = room_at(sample, winter);
   const auto open = settled_stack(stack_for(setting, sample, CurtainState::open), outdoors, room);
   flags.raise(open.flags);
-  if (!setting.survey->sheet.curtain_gap_m) {
+  if (!has_curtain(setting)) {
     return open.u_value_W_m2K;
   }
   const auto drawn = settled_stack(stack_for(setting, sample, CurtainState::drawn), outdoors, room);
-  return 0.5 * (open.u_value_W_m2K + drawn.u_value_W_m2K);
+  return over_the_day(open.u_value_W_m2K, drawn.u_value_W_m2K);
 }
 
 WindowTransmittances transmittances(const Setting& setting, const UnknownValues& sample,
@@ -177,6 +185,10 @@ double single_pane_face_C(const Setting& setting, const UnknownValues& sample, c
       .face_temperature_C[1];
 }
 
+double sheet_face_humidity(const GapCase& c) {
+  return surface_relative_humidity(c.room_vapour_Pa, settled_gap(c).heat.face_temperature_C[sheet_room_face]);
+}
+
 /// The old pane as it is, under both design conditions.
 void add_old_pane(const Setting& setting, const UnknownValues& sample, SampleFigures& figures) {
   const Moment frost = frost_moment(setting, sample, 1.0);
@@ -184,7 +196,11 @@ void add_old_pane(const Setting& setting, const UnknownValues& sample, SampleFig
   const Moment month = month_moment(setting, sample, 1.0);
   const double face_C = single_pane_face_C(setting, sample, month, CurtainState::open);
   figures.month_face_factor_before = temperature_factor(face_C, month.room_C, month.outdoor_C);
-  figures.month_face_humidity_before = surface_relative_humidity(month.room_vapour_Pa, face_C);
+  const double drawn_face_C =
+      has_curtain(setting) ? single_pane_face_C(setting, sample, month, CurtainState::drawn) : face_C;
+  figures.month_face_humidity_before =
+      over_the_day(surface_relative_humidity(month.room_vapour_Pa, face_C),
+                   surface_relative_humidity(month.room_vapour_Pa, drawn_face_C));
   figures.month_room_humidity = relative_humidity(month.room_C, month.room_vapour_Pa);
 }
 
@@ -214,13 +230,16 @@ OptionFigures run_option(const Setting& setting, const UnknownValues& sample, Ve
   const auto month_state = settled_gap(month);
   figures.month = figures_of(month, month_state);
   figures.month_room_face_factor = month_state.room_face_temperature_factor;
-  figures.month_room_face_humidity = month_state.room_face_humidity;
+  const auto evening = gap_case_for(setting, sample, month_moment(setting, sample, figures.excess_factor),
+                                    vent, CurtainState::drawn, fault);
+  figures.month_room_face_humidity =
+      over_the_day(month_state.room_face_humidity,
+                   has_curtain(setting) ? sheet_face_humidity(evening) : month_state.room_face_humidity);
   const auto frost = gap_case_for(setting, sample, frost_moment(setting, sample, figures.excess_factor), vent,
                                   CurtainState::drawn, fault);
   const auto frost_state = settled_gap(frost);
   figures.frost = figures_of(frost, frost_state);
-  figures.frost_room_face_C =
-      frost_state.heat.face_temperature_C[3];  // room side of the sheet, before any curtain
+  figures.frost_room_face_C = frost_state.heat.face_temperature_C[sheet_room_face];
   return figures;
 }
 

@@ -28,7 +28,7 @@ struct OptionFigures {
   double air_loss_W_K = 0.0;  ///< heat that air in the gap costs, winter mean, over a closed gap
   double frost_room_face_C = 0.0;
   double month_room_face_factor = 0.0;
-  double month_room_face_humidity = 0.0;
+  double month_room_face_humidity = 0.0;  ///< half the day behind a drawn curtain, if there is one
   double excess_factor = 1.0;  ///< room vapour excess after sealing over before
 };
 
@@ -43,7 +43,7 @@ struct SampleFigures {
   double window_u_after = 0.0;
   double frost_face_before_C = 0.0;
   double month_face_factor_before = 0.0;
-  double month_face_humidity_before = 0.0;
+  double month_face_humidity_before = 0.0;  ///< the same
   double draught_before_m3_h = 0.0;
   double month_room_humidity = 0.0;
   double degree_hours_factor_kKh = 0.0;  ///< kWh saved a year per W/K cut

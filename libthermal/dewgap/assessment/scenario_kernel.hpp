@@ -48,6 +48,9 @@ double room_vapour_Pa(const Setting& setting, const UnknownValues& sample, doubl
                       double outdoor_vapour_Pa, double excess_factor);
 
 enum class CurtainState { open, drawn };
+inline bool has_curtain(const Setting& setting) {
+  return setting.survey->sheet.curtain_gap_m.has_value();
+}
 enum class TapeFault { none, lifted_200_mm };
 
 /// Wind near the window over the station's.

@@ -70,7 +70,27 @@ MeasuredOpening opening_to_cover(const Survey& survey) {
 
 }  // namespace
 
-std::optional<SheetPlan> plan_for(const Survey& survey, const WindowModel& window) {
+std::vector<BreaksWanted> breaks_wanted(VentOption vent) {
+  constexpr double longer_break_m = 0.100;  // common practice, no source
+  const BreaksWanted below{.member = Member::bottom, .count = 2, .length_m = practice::vent_break_m};
+  const BreaksWanted above{.member = Member::top, .count = 2, .length_m = practice::vent_break_m};
+  switch (vent) {
+    case VentOption::breaks_bottom:
+      return {below};
+    case VentOption::breaks_bottom_longer:
+      return {{.member = Member::bottom, .count = 2, .length_m = longer_break_m}};
+    case VentOption::breaks_bottom_and_top:
+      return {below, above};
+    case VentOption::sealed:
+    case VentOption::weep_to_outdoors:
+    case VentOption::joints_stripped:
+    case VentOption::off_in_summer:
+      return {};
+  }
+  return {};
+}
+
+std::optional<SheetPlan> plan_for(const Survey& survey, const WindowModel& window, VentOption vent) {
   if (!size_is_known(survey)) {
     return std::nullopt;
   }
@@ -85,9 +105,11 @@ std::optional<SheetPlan> plan_for(const Survey& survey, const WindowModel& windo
   if (survey.sheet.cover != Cover::glass) {
     input.fixing_face_m = survey.window.fixing_face_m;
     input.screw_depth_m = survey.window.screw_depth_m;
+    input.catch_stands_out_m = survey.window.catch_stands_out_m;
   }
   input.tape_thickness_m = window.tape_thickness_m;
   input.tape_width_m = window.tape_width_m;
+  input.breaks = breaks_wanted(vent);
   auto plan = plan_sheet(input);
   if (survey.sheet.cover == Cover::glass && plan.sheet_count > 1) {
     plan.notes.push_back("Cut from one pane's glass: measure each pane that differs.");
@@ -103,12 +125,14 @@ std::vector<std::string> needed_before_setting_out(const Survey& survey) {
     return {survey.sheet.cover == Cover::sash ? "Measure the glass of each sash: the sheet is cut from it."
                                               : "Measure the glass of a pane: the sheets are cut from it."};
   }
-  const bool enters_timber = survey.sheet.cover == Cover::frame || survey.sheet.cover == Cover::sash;
-  if (!enters_timber) {
-    return {};
-  }
+  std::vector<std::string> needed;
   const auto plan = plan_for(survey, window_model(survey));
-  return plan && plan->batten_first ? std::vector{plan->batten_reason} : std::vector<std::string>{};
+  for (const auto& refusal : plan ? plan->refused : std::vector<Refusal>{}) {
+    if (refusal.kind != RefusalKind::catch_in_the_way) {
+      needed.push_back(refusal.sentence);
+    }
+  }
+  return needed;
 }
 
 }  // namespace dewgap

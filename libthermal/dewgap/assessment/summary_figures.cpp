@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "dewgap/assessment/saving_samples_kernel.hpp"
 #include "dewgap/numerics/sampling.hpp"
 
 namespace dewgap {
@@ -25,16 +26,19 @@ double guess_weight(const Influence& influence) {
   return std::max(influence.on_saving, influence.on_dryness);
 }
 
-/// At most three one-minute looks: observations that do not fit the rest, then what settles most.
-std::vector<std::string> looks_to_settle(const std::vector<Influence>& influences,
+/// At most three one-minute looks: observations that do not fit the rest, then what could want mending first
+/// (always), then what settles most.
+std::vector<std::string> looks_to_settle(const Survey& survey, const std::vector<Influence>& influences,
                                          const std::vector<EvidenceTerm>& evidence) {
   constexpr double least_weight = 0.03;
+  const auto before_fitting = looks_before_fitting(survey);
   std::vector<std::string> looks;
   for (const auto& term : evidence) {
-    if (term.use.used && !term.use.fits_the_rest && looks.size() < most_looks) {
+    if (term.use.used && !term.use.fits_the_rest && looks.size() + before_fitting.size() < most_looks) {
       looks.push_back("Look again, it does not fit the rest: " + term.use.observation);
     }
   }
+  looks.insert(looks.end(), before_fitting.begin(), before_fitting.end());
   for (const auto& influence : influences) {
     const bool useful =
         influence.guessed && influence.settle_by != "-" && guess_weight(influence) >= least_weight;
@@ -110,7 +114,7 @@ Assessment::Figures figures_for(const Setting& setting, const SteadyRun& run, co
   figures.flip = flip_sentence(verdict, figures.now_and_with);
   figures.money = decision.money;
   figures.influences = influences_of(run.beliefs, run.evidence, runs, verdict.vent);
-  figures.settle_first = looks_to_settle(figures.influences, run.evidence);
+  figures.settle_first = looks_to_settle(*setting.survey, figures.influences, run.evidence);
   figures.guessed = guessed_labels(figures.influences);
   for (const auto& term : run.evidence) {
     figures.evidence.push_back(term.use);
@@ -124,6 +128,7 @@ Assessment::Figures figures_for(const Setting& setting, const SteadyRun& run, co
   figures.coldest_month_C = setting.month.outdoor_temperature_C;
   figures.frost_night_C = setting.frost.outdoor_temperature_C;
   figures.place_line = place_line(setting);
+  figures.saving_samples = saving_samples_of(runs, verdict.vent, *setting.survey);
   return figures;
 }
 
@@ -132,7 +137,7 @@ void add_year(const VentAdvice& year, const Verdict& verdict, Assessment::Figure
   if (year.options.empty()) {
     return;
   }
-  figures.vent_reason = vent_reason(year, figures.vents[index_of(year.choice)]);
+  figures.vent_reason = vent_reason(year);
   figures.lifted_tape_acceptable_share = year.lifted_tape_acceptable_share;
   const double share = chosen_option(year).acceptable_share;
   if (verdict.cause == LeaveCause::none || verdict.cause == LeaveCause::runs_wet) {

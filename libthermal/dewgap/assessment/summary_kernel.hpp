@@ -28,6 +28,9 @@ SideBySide side_by_side(const Setting& setting, const WeightedRuns& runs, VentOp
 std::vector<Influence> influences_of(const Beliefs& beliefs, const std::vector<EvidenceTerm>& evidence,
                                      const WeightedRuns& runs, VentOption chosen);
 MoneySpread money_spread(const WeightedRuns& runs, VentOption chosen, const Survey& survey);
+/// The same of heat saved in each case, with what each counts.
+MoneySpread money_over(const std::vector<double>& heat_saved_kWh, const std::vector<double>& weights,
+                       const MoneyTerms& terms);
 
 /// Share of plausible cases in which the sheet loses heat with an option.
 double losing_share(const WeightedRuns& runs, VentOption option, const Survey& survey);

@@ -112,6 +112,7 @@ struct HygrometerReading {
   double room_C = 0.0;
   double relative_humidity = 0.0;  ///< 0..1
   double outdoor_C = 0.0;
+  bool operator==(const HygrometerReading&) const = default;
 };
 struct RoomSurvey {
   std::optional<RoomUse> use;
@@ -120,6 +121,7 @@ struct RoomSurvey {
   std::optional<bool> washing_dried;
   std::optional<bool> extract_fan;
   std::vector<HygrometerReading> hygrometer;
+  bool operator==(const RoomSurvey&) const = default;
 };
 
 enum class TimberFeel { firm, soft, wet_now };

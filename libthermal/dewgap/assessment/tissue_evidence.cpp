@@ -1,5 +1,7 @@
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <numeric>
 
 #include "dewgap/air/constants.hpp"
 #include "dewgap/assessment/evidence_kernel.hpp"
@@ -13,7 +15,9 @@ constexpr double misread_share = 0.03;     // a strip misread whatever the press
 constexpr double reading_spread_Pa = 0.3;  // hand, breath and swirl: our convention
 constexpr double unknown_wind_m_s = 3.5;
 
-/// Share of each answer at a pressure p (positive outwards) with its spread within the hour.
+constexpr std::array all_ways{TissueWay::in, TissueWay::out, TissueWay::hangs, TissueWay::both_ways};
+
+/// Likelihood of an answer at a pressure p (positive outwards) with its spread within the hour.
 double likelihood_of(TissueWay way, double pressure_Pa, double sd_Pa) {
   const double threshold_Pa = observation_of("tissue", "threshold").p50;
   const double sd = std::hypot(sd_Pa, reading_spread_Pa);
@@ -37,6 +41,14 @@ double likelihood_of(TissueWay way, double pressure_Pa, double sd_Pa) {
       break;
   }
   return misread_share + (1.0 - misread_share) * likelihood;
+}
+
+/// Of that answer among all.
+double probability_of(TissueWay way, double pressure_Pa, double sd_Pa) {
+  const double sum = std::accumulate(
+      all_ways.begin(), all_ways.end(), 0.0,
+      [&](double so_far, TissueWay any) { return so_far + likelihood_of(any, pressure_Pa, sd_Pa); });
+  return likelihood_of(way, pressure_Pa, sd_Pa) / sum;
 }
 
 std::string answer_of(TissueWay way) {
@@ -120,7 +132,7 @@ EvidenceTerm tissue_term(const Setting& setting, const std::vector<UnknownValues
     const auto test = pressure_of_test(setting, sample);
     const double pressure_Pa = test.middle.mean_Pa + test.stack_Pa_m * height_over_middle_m;
     term.log_likelihood.push_back(
-        std::log(likelihood_of(way, pressure_Pa, test.middle.standard_deviation_Pa)));
+        std::log(probability_of(way, pressure_Pa, test.middle.standard_deviation_Pa)));
   }
   return term;
 }

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "dewgap/assessment/vent_inverse_kernel.hpp"
+#include "dewgap/assessment/vent_mornings_kernel.hpp"
 #include "dewgap/assessment/vent_remedies_kernel.hpp"
 #include "dewgap/assessment/vent_words_kernel.hpp"
 #include "dewgap/assessment/verdict_kernel.hpp"
@@ -13,7 +14,6 @@
 namespace dewgap {
 namespace {
 
-constexpr std::size_t least_picks = 8;
 constexpr double most_left_out_share = 0.05;  // of the picks; more is no answer: our convention
 
 /// Figures of one option over the runs.
@@ -24,7 +24,7 @@ OptionAdvice figures_of(const VentRuns& runs, YearOf year_of_run) {
     for (const auto& run : runs.years) {
       values.push_back(static_cast<double>(year_of_run(run).*figure));
     }
-    return numerics::weighted_spread(values, runs.counts);
+    return case_spread(values, runs.counts);
   };
   OptionAdvice advice;
   const auto picks = static_cast<double>(runs.picks());
@@ -55,17 +55,23 @@ OptionAdvice advice_for(const VentRuns& runs, VentOption option) {
     against_sealed.push_back(
         static_cast<double>(year_of(run, option).heat_kWh - year_of(run, VentOption::sealed).heat_kWh));
   }
-  advice.heat_against_sealed_kWh = numerics::weighted_spread(against_sealed, runs.counts);
+  advice.heat_against_sealed_kWh = case_spread(against_sealed, runs.counts);
   advice.option = option;
   return advice;
 }
 
+/// The bound that would have paid for enough cases, when this one did not.
+std::optional<std::size_t> hours_needed(const VentRuns& runs, const YearSetting& year) {
+  const bool are_enough = runs.picks() + runs.picks_left_out >= least_picks;
+  return are_enough ? std::nullopt : std::optional(least_window_hours(year));
+}
+
 /// Why no shares can be shown; empty when they can.
-std::string nothing_to_show(const VentRuns& runs) {
-  const std::size_t made = runs.picks() + runs.picks_left_out;
-  if (made < least_picks) {
-    return "The bound on window-hours pays for too few cases (" + std::to_string(made) + ").";
+std::string nothing_to_show(const VentRuns& runs, const std::optional<std::size_t>& least_hours) {
+  if (least_hours) {
+    return "Too few window-hours for eight cases: it takes " + std::to_string(*least_hours) + ".";
   }
+  const std::size_t made = runs.picks() + runs.picks_left_out;
   const auto left_out = static_cast<double>(runs.picks_left_out);
   if (runs.picks() == 0 || left_out > std::max(1.0, most_left_out_share * static_cast<double>(made))) {
     return "The balance did not settle in " + std::to_string(runs.picks_left_out) + " of " +
@@ -130,6 +136,7 @@ void add_remedies_and_drying(const YearSetting& year, const VentCases& cases, co
   const auto drying = drying_of(year, cases, runs, options, budget);
   for (std::size_t j = 0; j < options.size(); ++j) {
     advice.options[j].drying_days = drying[j].days;
+    advice.options[j].cases_dried = drying[j].cases;
     advice.options[j].not_dry_in_a_year_share = drying[j].not_in_a_year_share;
   }
 }
@@ -145,8 +152,17 @@ VentAdvice blank_advice(const VentCases& cases, const YearSetting& year, const V
   advice.seed = options.seed;
   advice.weather_source = year.source;
   advice.modelled = year.modelled;
-  advice.readings = readings;
+  advice.mornings = mornings_of(readings, cases.evidence);
+  advice.readings = readings_used(advice.mornings);
+  advice.mornings_foretold_share = foretold_share_of(advice.mornings);
   return advice;
+}
+
+/// What was seen against the model unsettles any choice; empty when it is settled.
+std::string unsettled_because(const VentAdvice& advice, const VentRuns& runs,
+                              const std::vector<VentOption>& options, const VentChoice& choice) {
+  auto because = against_the_model(advice.mornings_foretold_share);
+  return because.empty() ? unclear_because(runs.years, runs.counts, options, choice) : because;
 }
 
 }  // namespace
@@ -178,14 +194,17 @@ VentAdvice vent_advice(const Survey& survey, const std::optional<HourlyYear>& we
   HourBudget budget(options.most_window_hours, progress);
   const auto runs = run_cases(year, cases, options, budget);
   advice.samples = runs.picks();
+  advice.cases_run = runs.cases.size();
   advice.samples_left_out = runs.picks_left_out;
-  advice.not_settled_because = nothing_to_show(runs);
+  advice.least_window_hours = hours_needed(runs, year);
+  advice.not_settled_because = nothing_to_show(runs, advice.least_window_hours);
   if (advice.not_settled_because.empty()) {
     const auto offered = offered_options(survey);
     const auto choice = choose(runs.years, runs.counts, offered);
-    advice.not_settled_because = unclear_because(runs.years, runs.counts, offered, choice);
+    advice.not_settled_because = unsettled_because(advice, runs, offered, choice);
     advice.settled = advice.not_settled_because.empty();
     add_options(runs, offered, choice, advice);
+    advice.air = years_air(runs, choice.choice);
     add_what_decides(setting, cases, runs, offered, choice, advice);
     advice.room_humidity_rise = median_humidity_rise(setting, cases, runs, choice.choice);
     if (options.inverse_answers) {

@@ -29,6 +29,7 @@
 #include "dewgap/assessment/survey.hpp"
 #include "dewgap/assessment/vent_option.hpp"
 #include "dewgap/climate/hourly_year.hpp"
+#include "dewgap/gap/steady.hpp"
 #include "dewgap/moisture/year_bands.hpp"
 #include "dewgap/quantity.hpp"
 
@@ -47,27 +48,42 @@ struct VentAdviceOptions {
   void validate() const;
 };
 
+/// A figure over the cases that were run: percentiles, and the least and greatest of them.
+struct CaseSpread {
+  double p10 = 0.0;
+  double p50 = 0.0;
+  double p90 = 0.0;
+  double least = 0.0;
+  double greatest = 0.0;
+  /// The percentiles alone.
+  operator Spread() const { return {.p10 = p10, .p50 = p50, .p90 = p90}; }
+};
+/// Of fewer cases the 10th and 90th percentile rest on a handful: tell the least and greatest instead. Our
+/// convention.
+inline constexpr std::size_t least_cases_for_percentiles = 40;
+
 /// One option over the plausible cases.
 struct OptionAdvice {
   VentOption option = VentOption::sealed;
   double acceptable_share = 0.0;  ///< dry or harmless mist
   double best_share = 0.0;        ///< cases in which it is best or ties with the best; ties count for all
   std::array<double, 4> band_share{};  ///< dry, harmless mist, runs, damages
-  Spread hours_wet;
-  Spread longest_wet_run_h;
-  Spread peak_film_g_m2;
-  Spread drained_g_m2;
-  Spread peak_pool_g_m2;
-  Spread frost_hours;
-  Spread misty_mornings;
-  Spread timber_hours_above_caution;
-  Spread room_face_peak_month_humidity;
-  Spread heat_kWh;
-  Spread heat_against_sealed_kWh;
+  CaseSpread hours_wet;
+  CaseSpread longest_wet_run_h;
+  CaseSpread peak_film_g_m2;
+  CaseSpread drained_g_m2;
+  CaseSpread peak_pool_g_m2;
+  CaseSpread frost_hours;
+  CaseSpread misty_mornings;
+  CaseSpread timber_hours_above_caution;
+  CaseSpread room_face_peak_month_humidity;
+  CaseSpread heat_kWh;
+  CaseSpread heat_against_sealed_kWh;
   /// Days to dry from a wet gap in January (July south): film at its retention, a pool of 100 g/m2, timber
   /// at 24 %. Over up to 16 cases, those that are dry within a year; no value when over a tenth are not, or
   /// when the bound left no hours.
-  std::optional<Spread> drying_days;
+  std::optional<CaseSpread> drying_days;
+  std::size_t cases_dried = 0;                    ///< that those days are of
   std::optional<double> not_dry_in_a_year_share;  ///< of those cases; no value when none was run
 };
 
@@ -86,8 +102,13 @@ struct HumidityBand {
   double high = 0.0;
 };
 
+/// A night whose minimum is above that, C, is not taken for a frosty one: mild nights are mostly cloudy or
+/// windy, and the pane is then far warmer than under a clear sky. Our convention.
+inline constexpr double frosty_below_C = 3.0;
+
 /// Fed back after the first frosty weeks. Of the night before: the gap's steady state at that temperature,
-/// calm and clear as a frost night, is held against the mist that was seen.
+/// calm and clear as a frost night, is held against the mist that was seen. A reading of a night that was not
+/// frosty is recorded in the evidence, not used.
 struct WinterReading {
   std::string date;                              ///< as the person wrote it
   double outdoor_C = 0.0;                        ///< night's minimum, -40 to 30
@@ -98,6 +119,28 @@ struct WinterReading {
 /// The word for it, as observations.csv and files of readings have it: "lower_third".
 std::string_view key_of(WinterReading::Mist mist);
 
+/// A morning that was read, and what became of it.
+struct Morning {
+  WinterReading reading;
+  bool used = false;                     ///< its mist speaks of the gap
+  std::string why_not;                   ///< when not
+  std::optional<double> foretold_share;  ///< chance that the cases gave what was seen, before it was seen
+};
+/// Mist over a third of the pane or more, or water that ran.
+bool is_large(WinterReading::Mist mist);
+/// What was seen, given less of a chance than this, goes against the model: nothing is settled then. Our
+/// convention.
+inline constexpr double least_foretold_share = 0.10;
+
+/// Which way the air goes through the gap with the choice, over the cold half year.
+struct YearsAir {
+  AirWay way = AirWay::still;  ///< of most cases, each by its mean flows (way_of)
+  double share = 0.0;          ///< cases that have it
+  std::string reason;          ///< which way, and why that decides the tape: a sentence
+  CaseSpread from_room_m3_s;   ///< mean air into the gap
+  CaseSpread from_outdoors_m3_s;
+};
+
 struct VentAdvice {
   bool settled = false;  ///< effective samples at least 50, and the choice would survive another batch
   std::string not_settled_because;
@@ -107,12 +150,15 @@ struct VentAdvice {
   /// Offered ones, simplest first. Empty, as is all below but evidence and counts, when there are no shares
   /// to show: effective samples below 50, too few window-hours for eight cases, or cases that did not settle.
   std::vector<OptionAdvice> options;
+  YearsAir air;
   double lifted_tape_acceptable_share = 0.0;
   std::vector<Decider> deciders;  ///< largest first
   std::vector<EvidenceUse> evidence;
-  std::string moved_most;  ///< the observation that moved the answer most, a sentence; empty without evidence
-  std::string flip;        ///< what would flip it
-  std::string next_look;   ///< the cheapest look that could
+  /// The observation that moved the answer most, a sentence; or that none moved it by more than chance, two
+  /// sampling errors of the share. Empty without evidence.
+  std::string moved_most;
+  std::string flip;       ///< what would flip it
+  std::string next_look;  ///< the cheapest look that could
   // Steady, of the chosen option in the coldest month's means, nothing at the coldest face with its edge, of
   // the middle case (each unknown at its weighted median). Unions of intervals, since dryness is not
   // monotone; empty when dry nowhere in the scan or when a balance did not settle.
@@ -126,23 +172,28 @@ struct VentAdvice {
   std::optional<std::size_t>
       realistic_remedy;              ///< the one of them that makes enough cases acceptable and is realistic
   std::size_t samples = 0;           ///< that count: picks, those of one case each counted
+  std::size_t cases_run = 0;         ///< different ones among them
   std::size_t samples_left_out = 0;  ///< of the picks: did not settle
   double effective_samples = 0.0;    ///< Kish's, of the weighted draw
   std::size_t window_hours = 0;
+  /// The smallest bound that pays for eight cases of this window; set when the one given did not.
+  std::optional<std::size_t> least_window_hours;
   std::size_t prior_samples = 0;
   std::uint64_t seed = 0;
   std::string weather_source;
   ModelledColumns modelled;
-  std::vector<WinterReading> readings;  ///< that were used
+  std::vector<WinterReading> readings;            ///< that were used
+  std::vector<Morning> mornings;                  ///< all that were given
+  std::optional<double> mornings_foretold_share;  ///< the least of those used
 };
 
 /// Called after every case: window-hours done and the most there may be.
 using Progress = std::function<void(std::size_t done, std::size_t most)>;
 
-/// Throws InvalidInput for an invalid survey, year or reading. Safety gates are not asked: assess does.
-/// Weather: an hourly year, or (default) one synthesised from the place's normals. The same arguments give
-/// the same answer. O(samples x options x hours); memory independent of hours but for the weather itself,
-/// under 1 kB a sample run.
+/// Throws InvalidInput for an invalid survey, year or reading, and for two readings of one date. Safety gates
+/// are not asked: assess does. Weather: an hourly year, or (default) one synthesised from the place's
+/// normals. The same arguments give the same answer. O(samples x options x hours); memory independent of
+/// hours but for the weather itself, under 1 kB a sample run.
 VentAdvice vent_advice(const Survey& survey, const std::optional<HourlyYear>& weather = std::nullopt,
                        const std::vector<WinterReading>& readings = {}, VentAdviceOptions options = {},
                        const Progress& progress = {});

@@ -1,4 +1,4 @@
-#include "dewgap/assessment/vent_cases_kernel.hpp"
+#include "dewgap/assessment/vent_mornings_kernel.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -65,6 +65,7 @@ void sort_cases(const Setting& setting, VentCases& cases) {
 
 VentCases draw_cases(const Setting& setting, const std::vector<WinterReading>& readings,
                      const VentAdviceOptions& options) {
+  require_one_a_date(readings);
   VentCases cases;
   cases.beliefs = beliefs_for(*setting.survey);
   for (std::size_t growth = 1;; growth *= 4) {

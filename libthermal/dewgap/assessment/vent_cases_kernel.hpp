@@ -42,6 +42,9 @@ struct VentRuns {
   std::size_t picks() const;
 };
 
+/// Percentiles, least and greatest of cases that count differently.
+CaseSpread case_spread(const std::vector<double>& values, const std::vector<double>& counts);
+
 /// Window-hours spent, told to whoever watches.
 class HourBudget {
  public:
@@ -56,6 +59,11 @@ class HourBudget {
   std::size_t spent_ = 0;
   const Progress* progress_ = nullptr;
 };
+
+/// Fewer cases than that are no answer.
+inline constexpr std::size_t least_picks = 8;
+/// The smallest bound on window-hours with which run_cases makes so many picks.
+std::size_t least_window_hours(const YearSetting& year);
 
 /// Options that can be offered for a survey, simplest first.
 std::vector<VentOption> offered_options(const Survey& survey);

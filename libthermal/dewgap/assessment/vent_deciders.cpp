@@ -9,7 +9,7 @@ namespace dewgap {
 namespace {
 
 constexpr double chance_quantile = 3.0902;  // of the normal law, two-sided two in a thousand
-constexpr double least_move = 0.005;        // below it an observation moved nothing worth saying
+constexpr double chance_moves = 2.0;        // sampling errors of a share within which a move is chance
 
 /// Squared rank correlation of n unrelated cases that is passed twice in a thousand times: z^2 / (n - 1), the
 /// large-sample law of Spearman's coefficient.
@@ -40,6 +40,18 @@ std::vector<double> weights_without(const EvidenceTerm& term, const VentRuns& ru
     weights.push_back(runs.counts[k] * std::exp(lowest - term.log_likelihood[runs.cases[k]]));
   }
   return weights;
+}
+
+/// Standard error of a share seen in so many cases; Jeffreys' middle keeps it from being none at 0 and 1.
+double sampling_error(double share, double cases) {
+  const double middle = (share * cases + 0.5) / (cases + 1.0);
+  return std::sqrt(middle * (1.0 - middle) / cases);
+}
+
+/// Internal words as people write them: "frosty mornings".
+std::string in_words(std::string answer) {
+  std::replace(answer.begin(), answer.end(), '_', ' ');
+  return answer;
 }
 
 }  // namespace
@@ -76,14 +88,18 @@ std::vector<Decider> deciders_of(const VentCases& cases, const VentRuns& runs, V
 
 std::string moved_most(const VentCases& cases, const VentRuns& runs, const std::vector<VentOption>& options,
                        const VentChoice& choice) {
-  double largest = least_move;
+  const double now_error =
+      sampling_error(std::min(1.0, choice.share()), numerics::effective_sample_size(runs.counts));
+  double largest = 0.0;
+  bool was_used = false;
   std::string moved;
   std::string unsaid;
   for (const auto& term : cases.evidence) {
     if (!term.use.used) {
       continue;
     }
-    const std::string seen = "'" + term.use.observation + ": " + term.use.answer + "'";
+    const std::string seen = "'" + term.use.observation + ": " + in_words(term.use.answer) + "'";
+    was_used = true;
     const auto weights = weights_without(term, runs);
     const double effective = numerics::effective_sample_size(weights);
     if (effective < least_reweighted_cases) {
@@ -92,11 +108,15 @@ std::string moved_most(const VentCases& cases, const VentRuns& runs, const std::
       continue;
     }
     const double without = choose(runs.years, weights, options).acceptable_share[choice.place];
-    if (std::abs(without - choice.share()) > largest) {
+    const double error = std::max(now_error, sampling_error(std::min(1.0, without), effective));
+    if (std::abs(without - choice.share()) > std::max(largest, chance_moves * error)) {
       largest = std::abs(without - choice.share());
       moved = "Without " + seen + " the gap would be acceptable in " + share_of_cases(without) +
               ", with it in " + percent(choice.share()) + ".";
     }
+  }
+  if (was_used && moved.empty() && unsaid.empty()) {
+    return "No look moved it by more than chance.";
   }
   return moved.empty() || unsaid.empty() ? moved + unsaid : moved + " " + unsaid;
 }

@@ -3,7 +3,6 @@
 #include <numeric>
 
 #include "dewgap/assessment/vent_remedies_kernel.hpp"
-#include "dewgap/numerics/sampling.hpp"
 
 namespace dewgap {
 namespace {
@@ -47,9 +46,10 @@ struct Dried {
     if (sum == 0.0) {
       return {};
     }
-    Drying drying{.days = {}, .not_in_a_year_share = undried / sum};
+    Drying drying{.days = {}, .cases = 0, .not_in_a_year_share = undried / sum};
     if (undried <= undried_up_to_share * sum) {
-      drying.days = numerics::weighted_spread(days, counts);
+      drying.days = case_spread(days, counts);
+      drying.cases = days.size();
     }
     return drying;
   }

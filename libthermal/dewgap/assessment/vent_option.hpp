@@ -6,6 +6,7 @@
 #include <array>
 #include <cstddef>
 #include <iterator>
+#include <optional>
 #include <string>
 #include <string_view>
 
@@ -46,6 +47,10 @@ struct EvidenceUse {
   std::string why_not;           ///< when not used
   double effective_share = 1.0;  ///< effective sample share left by this observation alone
   bool fits_the_rest = true;  ///< false: what the rest makes plausible would hardly have been seen like this
+  /// How likely this answer was held before it was seen: its mean probability, of all possible answers, over
+  /// the cases as the evidence listed before it weighs them. No value for what is not used, nor for readings
+  /// of a number (hygrometer, feelers), which have a density.
+  std::optional<double> foretold_share = std::nullopt;
 };
 
 }  // namespace dewgap

@@ -25,7 +25,8 @@ YearRemedies year_remedies(const YearSetting& year, const VentCases& cases, cons
 
 /// One option's drying, as OptionAdvice states.
 struct Drying {
-  std::optional<Spread> days;
+  std::optional<CaseSpread> days;
+  std::size_t cases = 0;  ///< that those days are of
   std::optional<double> not_in_a_year_share;
 };
 /// Of each option, over the same cases.

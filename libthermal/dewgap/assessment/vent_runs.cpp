@@ -10,6 +10,7 @@
 #include "dewgap/assessment/vent_choice_kernel.hpp"
 #include "dewgap/numerics/parallel.hpp"
 #include "dewgap/numerics/resampling.hpp"
+#include "dewgap/numerics/sampling.hpp"
 
 namespace dewgap {
 namespace {
@@ -109,6 +110,17 @@ std::size_t batch_from(std::size_t picks) {
 }
 
 }  // namespace
+
+CaseSpread case_spread(const std::vector<double>& values, const std::vector<double>& counts) {
+  const auto spread = numerics::weighted_spread(values, counts);
+  const auto [least, greatest] = std::minmax_element(values.begin(), values.end());
+  return {.p10 = spread.p10, .p50 = spread.p50, .p90 = spread.p90, .least = *least, .greatest = *greatest};
+}
+
+std::size_t least_window_hours(const YearSetting& year) {
+  const auto cases = static_cast<double>(least_picks * window_hours_a_sample(year));
+  return static_cast<std::size_t>(std::ceil(cases / share_for_cases));
+}
 
 std::size_t VentRuns::picks() const {
   return static_cast<std::size_t>(std::llround(std::accumulate(counts.begin(), counts.end(), 0.0)));

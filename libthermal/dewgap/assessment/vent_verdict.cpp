@@ -10,9 +10,13 @@ const OptionAdvice& advice_of(const VentAdvice& year, VentOption option) {
                        [option](const OptionAdvice& advice) { return advice.option == option; });
 }
 
-std::string misty_mornings(const Spread& mornings) {
-  return " Misty mornings " + whole(mornings.p50) + " a year, " + whole(mornings.p10) + " to " +
-         whole(mornings.p90) + ".";
+std::string misty_mornings(const CaseSpread& mornings, std::size_t cases) {
+  const std::string middle = " Misty mornings " + whole(mornings.p50) + " a year";
+  if (cases < least_cases_for_percentiles) {
+    return middle + "; all " + std::to_string(cases) + " cases: " + whole(mornings.least) + " to " +
+           whole(mornings.greatest) + ".";
+  }
+  return middle + ", " + whole(mornings.p10) + " to " + whole(mornings.p90) + ".";
 }
 
 /// What the choice itself asks to be done first.
@@ -77,13 +81,13 @@ Verdict decide_by_year(const Setting& setting, const WeightedRuns& runs, const V
     return *left;
   }
   const auto& chosen = chosen_option(year);
-  auto verdict = fit_after_mending(survey, year.choice);
+  auto verdict = fit_after_mending(survey, runs, year.choice);
   verdict.remedies = year.remedies;
   if (chosen.acceptable_share >= enough_share) {
     add_what_the_choice_asks(year.choice, verdict);
     verdict.because = "In " + share_of_cases(chosen.acceptable_share) +
                       " the gap stays dry or mists harmlessly through the year." +
-                      misty_mornings(chosen.misty_mornings);
+                      misty_mornings(chosen.misty_mornings, year.cases_run);
   } else {
     mend_or_leave(year, chosen.acceptable_share, verdict);
   }
@@ -91,10 +95,11 @@ Verdict decide_by_year(const Setting& setting, const WeightedRuns& runs, const V
   return verdict;
 }
 
-std::string vent_reason(const VentAdvice& year, const VentOutcome& nearest) {
-  VentOutcome as_chosen = nearest;
-  as_chosen.option = year.choice;
-  std::string reason = vent_reason(as_chosen);
+std::string vent_reason(const VentAdvice& year) {
+  std::string reason = year.air.reason;
+  if (chosen_option(year).acceptable_share < enough_share) {
+    return reason;  // what ties is no better
+  }
   if (year.tied.size() == 1) {
     reason += " It ties with " + std::string(name_of(year.tied.front())) + "; the simplest wins.";
   } else if (!year.tied.empty()) {

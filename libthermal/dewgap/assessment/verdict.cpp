@@ -1,7 +1,6 @@
 #include <algorithm>
 #include <utility>
 
-#include "dewgap/assessment/setting_out_kernel.hpp"
 #include "dewgap/assessment/verdict_kernel.hpp"
 #include "dewgap/numerics/sampling.hpp"
 
@@ -50,6 +49,13 @@ std::string money_clause(const std::optional<MoneySpread>& money, const Survey& 
 
 std::string dry_clause(double share) {
   return "The gap stays dry or harmlessly misty in " + share_of_cases(share);
+}
+
+/// Cases in which the sheet's room side is at the room's dew point or below in the coldest month's means.
+double wet_face_share(const WeightedRuns& runs, VentOption vent) {
+  const auto option = index_of(vent);
+  return share_over(
+      runs, [option](const SampleFigures& f) { return f.options[option].month_room_face_humidity >= 1.0; });
 }
 
 /// Said when more than a tenth of the cases lose heat.
@@ -105,30 +111,15 @@ std::vector<HumidityRemedy> humidity_remedies(const Setting& setting, const Weig
   return remedies;
 }
 
-std::vector<std::string> mend_first(const Survey& survey) {
-  std::vector<std::string> mend;
-  if (survey.timber.lets_rain_in.value_or(false)) {
-    mend.push_back("Stop the rain that the window lets in.");
+std::vector<std::string> looks_before_fitting(const Survey& survey) {
+  std::vector<std::string> looks;
+  if (is_timber(survey.window.frame) && !survey.timber.bottom_rail) {
+    looks.push_back("Press the bottom rail: firm, soft or wet?");
   }
-  if (survey.timber.bottom_rail == TimberFeel::soft) {
-    mend.push_back("Repair the soft bottom rail.");
+  if (!survey.timber.lets_rain_in) {
+    looks.push_back("After rain: does the window let water in?");
   }
-  if (survey.timber.bottom_rail == TimberFeel::wet_now) {
-    mend.push_back("Let the wet timber dry, and find where the water comes from.");
-  } else if (survey.timber.water_pools.value_or(false)) {
-    mend.push_back("Find where the water on the sill comes from.");
-  }
-  const double catch_m = survey.window.catch_stands_out_m.value_or(0.0);
-  const double tape_m = survey.sheet.tape_thickness_m.value_or(0.006);
-  const bool on_frame = survey.sheet.cover == Cover::frame || survey.sheet.cover == Cover::sash;
-  if (on_frame && catch_m > tape_m) {
-    mend.push_back("Move the catch, or pack the sheet out by " + whole(1000.0 * (catch_m - tape_m)) +
-                   " mm: it stands out.");
-  }
-  for (const auto& sentence : needed_before_setting_out(survey)) {
-    mend.push_back(sentence);
-  }
-  return mend;
+  return looks;
 }
 
 std::optional<Verdict> leave_for_heat_or_money(const Survey& survey, const WeightedRuns& runs,
@@ -145,13 +136,17 @@ std::optional<Verdict> leave_for_heat_or_money(const Survey& survey, const Weigh
   return std::nullopt;
 }
 
-Verdict fit_after_mending(const Survey& survey, VentOption vent) {
+Verdict fit_after_mending(const Survey& survey, const WeightedRuns& runs, VentOption vent) {
   Verdict verdict{.headline = Headline::fit,
                   .cause = LeaveCause::none,
                   .vent = vent,
                   .because = {},
                   .after = mend_first(survey),
                   .remedies = {}};
+  if (wet_face_share(runs, vent) >= 0.5) {
+    verdict.after.push_back(
+        "Bring the room's humidity down: in the coldest month the sheet's room side is wet.");
+  }
   verdict.headline = verdict.after.empty() ? Headline::fit : Headline::fit_after;
   return verdict;
 }
@@ -169,7 +164,7 @@ Verdict decide(const Setting& setting, const WeightedRuns& runs, const std::vect
   if (auto left = leave_for_heat_or_money(survey, runs, vent, money)) {
     return *left;
   }
-  auto verdict = fit_after_mending(survey, vent);
+  auto verdict = fit_after_mending(survey, runs, vent);
   verdict.because = dry_clause(share) + "." + heat_and_money_clauses(survey, runs, vent, money);
   if (share >= enough_share) {
     return verdict;

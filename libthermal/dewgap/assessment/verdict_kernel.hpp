@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "dewgap/assessment/mend_first.hpp"
 #include "dewgap/assessment/summary_kernel.hpp"
 
 namespace dewgap {
@@ -39,8 +40,8 @@ VentOption choose_vent(const std::vector<VentOutcome>& outcomes);
 std::vector<HumidityRemedy> humidity_remedies(const Setting& setting, const WeightedRuns& runs,
                                               VentOption vent);
 
-/// What has to be mended at the window before anything is fitted, one sentence each.
-std::vector<std::string> mend_first(const Survey& survey);
+/// Looks that nobody has taken and that could bring something to mend first.
+std::vector<std::string> looks_before_fitting(const Survey& survey);
 
 Verdict decide(const Setting& setting, const WeightedRuns& runs, const std::vector<VentOutcome>& outcomes,
                const std::optional<MoneySpread>& money);
@@ -53,21 +54,22 @@ Verdict decide_by_year(const Setting& setting, const WeightedRuns& runs, const V
 WeightedRuns steady_runs_for(const VentAdvice& year, const WeightedRuns& runs);
 /// The year's figures of the chosen option.
 const OptionAdvice& chosen_option(const VentAdvice& year);
-/// Which way the air goes (by the steady check of the nearest option), why that decides the tape, and ties.
-std::string vent_reason(const VentAdvice& year, const VentOutcome& nearest);
+/// Which way the air goes through the year, why that decides the tape, and ties.
+std::string vent_reason(const VentAdvice& year);
 
 // Parts of a verdict that both ways of deciding share.
 /// LEAVE, when the sheet loses heat or never pays back.
 std::optional<Verdict> leave_for_heat_or_money(const Survey& survey, const WeightedRuns& runs,
                                                VentOption vent, const std::optional<MoneySpread>& money);
 /// FIT, or FIT AFTER what has to be mended first; no words yet.
-Verdict fit_after_mending(const Survey& survey, VentOption vent);
+Verdict fit_after_mending(const Survey& survey, const WeightedRuns& runs, VentOption vent);
 /// " It loses heat in 12 %. It may never pay back.", or nothing.
 std::string heat_and_money_clauses(const Survey& survey, const WeightedRuns& runs, VentOption vent,
                                    const std::optional<MoneySpread>& money);
 
-/// Which way the air goes, and why that decides the tape.
+/// Which way the air goes (most cases of the steady check), and why that decides the tape.
 std::string vent_reason(const VentOutcome& chosen);
+std::string vent_reason(VentOption option, AirWay way);
 /// What would change the verdict.
 std::string flip_sentence(const Verdict& verdict, const SideBySide& side);
 

@@ -1,9 +1,11 @@
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "dewgap/air/humid_air.hpp"
 #include "dewgap/assessment/evidence_kernel.hpp"
 #include "dewgap/assessment/vent_cases_kernel.hpp"
+#include "dewgap/assessment/verdict_kernel.hpp"
 #include "dewgap/dwelling/room_humidity.hpp"
 #include "dewgap/errors.hpp"
 
@@ -17,7 +19,8 @@ double mean_outdoor_C(const Setting& setting, const WinterReading& reading) {
   return reading.outdoor_C + half_swing_K;
 }
 
-/// The night of a reading: calm and clear as a frost night, at the temperature that was read.
+/// The night of a reading: calm and clear as a frost night, at the temperature that was read. The room is the
+/// case's own: a humidity that was read has an error, and is evidence by itself.
 Moment night_of(const Setting& setting, const UnknownValues& sample, const WinterReading& reading,
                 double excess_factor) {
   const double mean_C = mean_outdoor_C(setting, reading);
@@ -26,11 +29,13 @@ Moment night_of(const Setting& setting, const UnknownValues& sample, const Winte
   night.outdoor_C = reading.outdoor_C;
   night.outdoor_vapour_Pa = std::min(mean_vapour_Pa, vapour_pressure_Pa(night.outdoor_C, 1.0));
   night.room_C = reading.room_C.value_or(sample[Unknown::room_temperature]);
-  night.room_vapour_Pa = reading.room_relative_humidity
-                             ? vapour_pressure_Pa(night.room_C, *reading.room_relative_humidity)
-                             : room_vapour_Pa(setting, sample, mean_C, mean_vapour_Pa, excess_factor);
+  night.room_vapour_Pa = room_vapour_Pa(setting, sample, mean_C, mean_vapour_Pa, excess_factor);
   return night;
 }
+
+constexpr std::array every_mist{WinterReading::Mist::none, WinterReading::Mist::edges,
+                                WinterReading::Mist::lower_third, WinterReading::Mist::all_over,
+                                WinterReading::Mist::runs};
 
 /// 'none' says nothing against a gap that is drier still, nor 'runs' against one that is wetter.
 double compatible_K(WinterReading::Mist mist, const GapState& gap, const Observation& meaning) {
@@ -48,19 +53,42 @@ double compatible_K(WinterReading::Mist mist, const GapState& gap, const Observa
   return centre_K;
 }
 
+/// Of what was seen, among all that could have been. A gap that does not settle could be any: it is not ruled
+/// out by what was seen, nor spoken for.
+double log_probability_of(WinterReading::Mist seen, const GapState& gap) {
+  std::vector<double> log_likelihoods;
+  std::size_t given = 0;
+  for (const auto mist : every_mist) {
+    const auto& meaning = observation_of("gap_mist", key_of(mist));
+    given = mist == seen ? log_likelihoods.size() : given;
+    const bool settled = gap.status == SolveStatus::converged;
+    log_likelihoods.push_back(settled ? log_likelihood(compatible_K(mist, gap, meaning), meaning) : 0.0);
+  }
+  return log_probability(log_likelihoods, given);
+}
+
+EvidenceTerm unused(EvidenceTerm term, std::string why_not) {
+  term.use.used = false;
+  term.use.why_not = std::move(why_not);
+  return term;
+}
+
+std::string not_frosty() {
+  return "not a frosty night: its minimum was above " + whole(frosty_below_C) + " C";
+}
+
 EvidenceTerm mist_term(const Setting& setting, const std::vector<UnknownValues>& samples,
                        const std::vector<double>& factors, const WinterReading& reading, VentOption fitted) {
-  const auto& meaning = observation_of("gap_mist", key_of(reading.mist));
-  const auto speaks_of = reading.room_relative_humidity ? Unknown::seal_leakage : Unknown::vapour_excess;
-  auto term = evidence_of(speaks_of, "mist behind the sheet, " + reading.date, meaning.answer);
+  auto term = evidence_of(Unknown::vapour_excess, "mist behind the sheet, " + reading.date,
+                          std::string(key_of(reading.mist)));
+  if (!is_frosty(reading)) {
+    return unused(std::move(term), not_frosty());
+  }
   for (std::size_t i = 0; i < samples.size(); ++i) {
     const auto night = night_of(setting, samples[i], reading, factors[i]);
     const auto gap =
         solve_gap(gap_case_for(setting, samples[i], night, fitted, CurtainState::drawn, TapeFault::none));
-    // A case that does not settle here is not ruled out by it.
-    const bool settled = gap.status == SolveStatus::converged;
-    term.log_likelihood.push_back(settled ? log_likelihood(compatible_K(reading.mist, gap, meaning), meaning)
-                                          : 0.0);
+    term.log_likelihood.push_back(log_probability_of(reading.mist, gap));
   }
   return term;
 }
@@ -68,8 +96,9 @@ EvidenceTerm mist_term(const Setting& setting, const std::vector<UnknownValues>&
 /// Readings of one instrument: so much each that together they have the spread of their mean.
 double sd_of_each(const std::vector<WinterReading>& readings) {
   const auto count = static_cast<std::size_t>(
-      std::count_if(readings.begin(), readings.end(),
-                    [](const WinterReading& reading) { return reading.room_relative_humidity.has_value(); }));
+      std::count_if(readings.begin(), readings.end(), [](const WinterReading& reading) {
+        return is_frosty(reading) && reading.room_relative_humidity.has_value();
+      }));
   return count == 0 ? 1.0 : std::sqrt(static_cast<double>(count)) * hygrometer_sd(count);
 }
 
@@ -79,6 +108,10 @@ EvidenceTerm humidity_term(const Setting& setting, const std::vector<UnknownValu
   auto term =
       evidence_of(Unknown::vapour_excess, "room humidity, " + reading.date,
                   "relative humidity " + std::to_string(*reading.room_relative_humidity).substr(0, 4));
+  term.kind = EvidenceTerm::Likelihood::density;
+  if (!is_frosty(reading)) {
+    return unused(std::move(term), not_frosty());
+  }
   const double mean_C = mean_outdoor_C(setting, reading);
   const double outdoor_Pa = vapour_pressure_Pa(mean_C, winter_outdoor_humidity);
   for (std::size_t i = 0; i < samples.size(); ++i) {
@@ -89,11 +122,9 @@ EvidenceTerm humidity_term(const Setting& setting, const std::vector<UnknownValu
     term.log_likelihood.push_back(-0.5 * off * off);
   }
   const auto& expert = setting.survey->expert;
-  if (expert.vapour_excess_Pa || expert.room_relative_humidity) {
-    term.use.used = false;
-    term.use.why_not = "an expert gave the room's humidity, which wins";
-  }
-  return term;
+  const bool overruled = expert.vapour_excess_Pa || expert.room_relative_humidity;
+  return overruled ? unused(std::move(term), "an expert gave the room's humidity, which wins")
+                   : std::move(term);
 }
 
 }  // namespace
@@ -122,6 +153,10 @@ void validate(const WinterReading& reading) {
   if (reading.room_relative_humidity) {
     require_in_range(*reading.room_relative_humidity, {0.05, 1.0}, "reading.room_humidity", "(share)");
   }
+}
+
+bool is_frosty(const WinterReading& reading) {
+  return reading.outdoor_C <= frosty_below_C;
 }
 
 std::vector<EvidenceTerm> winter_evidence(const Setting& setting, const std::vector<UnknownValues>& samples,

@@ -8,46 +8,44 @@
 namespace dewgap {
 namespace {
 
-enum class MainWay { inwards, outwards, both, room_side, still };
-
-MainWay main_way(const VentOutcome& outcome) {
-  const std::array<std::pair<double, MainWay>, 5> shares{{{outcome.share_inwards, MainWay::inwards},
-                                                          {outcome.share_outwards, MainWay::outwards},
-                                                          {outcome.share_both_ways, MainWay::both},
-                                                          {outcome.share_room_side, MainWay::room_side},
-                                                          {outcome.share_still, MainWay::still}}};
+AirWay main_way(const VentOutcome& outcome) {
+  const std::array<std::pair<double, AirWay>, 5> shares{{{outcome.share_inwards, AirWay::inwards},
+                                                         {outcome.share_outwards, AirWay::outwards},
+                                                         {outcome.share_both_ways, AirWay::both_ways},
+                                                         {outcome.share_room_side, AirWay::room_side},
+                                                         {outcome.share_still, AirWay::still}}};
   return std::max_element(shares.begin(), shares.end())->second;
 }
 
-std::string reason_for_sealed(MainWay way) {
+std::string reason_for_sealed(AirWay way) {
   switch (way) {
-    case MainWay::inwards:
-      return "Outdoor air comes in through the old joints and keeps the gap dry; the tape stops it there.";
-    case MainWay::outwards:
+    case AirWay::inwards:
+      return "Outdoor air comes in through the old joints and dries the gap; the tape stops it there.";
+    case AirWay::outwards:
       return "Room air is drawn out through the gap: every break would feed it more damp room air.";
-    case MainWay::both:
+    case AirWay::both_ways:
       return "Gusts move air both ways through the old joints; breaks would let more room air in behind the "
              "sheet.";
-    case MainWay::room_side:
+    case AirWay::room_side:
       return "The outer side is tight: breaks would only swap room air, which neither wets nor dries the gap "
              "for good.";
-    case MainWay::still:
+    case AirWay::still:
       return "Hardly any air passes: little vapour gets in, and breaks would add room air.";
   }
   return {};
 }
 
-std::string reason_for_breaks(MainWay way) {
+std::string reason_for_breaks(AirWay way) {
   switch (way) {
-    case MainWay::inwards:
+    case AirWay::inwards:
       return "Outdoor air is drawn in; breaks let more of it wash the gap before it reaches the room.";
-    case MainWay::outwards:
+    case AirWay::outwards:
       return "Room air is drawn out through the gap; more of it warms the old pane above its dew point.";
-    case MainWay::both:
+    case AirWay::both_ways:
       return "Gusts move air both ways; breaks let more outdoor air through the gap.";
-    case MainWay::room_side:
+    case AirWay::room_side:
       return "The outer side is tight: breaks let the gap breathe with the room and warm up a little.";
-    case MainWay::still:
+    case AirWay::still:
       return "Hardly any air passes; breaks let the gap breathe with the room.";
   }
   return {};
@@ -71,8 +69,11 @@ std::string share_of_cases(double share) {
 }
 
 std::string vent_reason(const VentOutcome& chosen) {
-  const MainWay way = main_way(chosen);
-  switch (chosen.option) {
+  return vent_reason(chosen.option, main_way(chosen));
+}
+
+std::string vent_reason(VentOption option, AirWay way) {
+  switch (option) {
     case VentOption::sealed:
       return reason_for_sealed(way);
     case VentOption::breaks_bottom:
@@ -82,7 +83,7 @@ std::string vent_reason(const VentOutcome& chosen) {
     case VentOption::weep_to_outdoors:
       return "The holes drain what runs down, and let outdoor air in.";
     case VentOption::joints_stripped:
-      return way == MainWay::outwards
+      return way == AirWay::outwards
                  ? "Room air is drawn out through the gap: tighter old joints draw in less of it."
                  : "Tighter old joints let less air change places with the gap's.";
     case VentOption::off_in_summer:

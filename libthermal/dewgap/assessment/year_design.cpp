@@ -87,14 +87,6 @@ double pumped_volume_m3_Pa(const Setting& setting) {
   return size.count * held_back * plate_volume_per_pressure_m3_Pa(sheet);
 }
 
-bool is_timber(FrameKind kind) {
-  return kind == FrameKind::softwood || kind == FrameKind::hardwood;
-}
-
-bool has_curtain(const Setting& setting) {
-  return setting.survey->sheet.curtain_gap_m.has_value();
-}
-
 /// What old window and window with sheet share.
 GapDesign bare_design(const Setting& setting, const UnknownValues& sample, VentOption vent) {
   GapDesign design;

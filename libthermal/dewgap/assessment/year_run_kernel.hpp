@@ -82,6 +82,11 @@ struct OptionYear {
   /// convention).
   float inwards_share = 0;
   float outwards_share = 0;
+  /// Means of the cold half year's hours while the sheet hangs: air into the gap, and what leaves it to
+  /// outdoors.
+  float cold_from_room_m3_s = 0;
+  float cold_from_outdoors_m3_s = 0;
+  float cold_to_outdoors_m3_s = 0;
   float unsettled_hours = 0;
   YearBand band = YearBand::dry;
   bool wet_after_summer = false;

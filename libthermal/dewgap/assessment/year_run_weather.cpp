@@ -64,10 +64,19 @@ double SampleWeather::facade_coefficient(std::size_t hour) {
   const std::size_t day = year_.hour_of_year[hour] / 24;
   if (day != day_) {
     day_ = day;
-    day_coefficient_ = facade_pressure_coefficient(
-        setting_.shelter, modelled_wind_angle_deg(prevailing_angle_deg_, day, wind_seed));
+    day_coefficient_ = facade_pressure_coefficient(setting_.shelter, wind_angle_deg(hour));
   }
   return day_coefficient_;
+}
+
+double SampleWeather::station_wind_m_s(std::size_t hour) const {
+  return std::min(year_.wind_m_s[hour], highest_wind_m_s_);
+}
+
+double SampleWeather::wind_angle_deg(std::size_t hour) const {
+  return year_.has_wind_direction
+             ? year_.wind_angle_deg[hour]
+             : modelled_wind_angle_deg(prevailing_angle_deg_, year_.hour_of_year[hour] / 24, wind_seed);
 }
 
 Moment SampleWeather::moment_at(std::size_t hour) const {
@@ -75,7 +84,7 @@ Moment SampleWeather::moment_at(std::size_t hour) const {
   moment.outdoor_C = year_.outdoor_C[hour] + offset_K_;
   moment.outdoor_vapour_Pa =
       std::min(year_.outdoor_vapour_Pa[hour], saturation_.over_water_at(moment.outdoor_C).pressure_Pa);
-  moment.station_wind_m_s = std::min(year_.wind_m_s[hour], highest_wind_m_s_);
+  moment.station_wind_m_s = station_wind_m_s(hour);
   moment.room_C = std::max(sample_[Unknown::room_temperature], moment.outdoor_C + least_rise_K);
   return moment;
 }

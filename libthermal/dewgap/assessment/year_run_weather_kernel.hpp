@@ -42,6 +42,9 @@ class SampleWeather {
 
   /// Hours of the columns in any order; in order a day's wind direction is drawn once.
   SampleHour at(std::size_t hour);
+  /// As they go into the pressure: wind at the station, and its angle from the window's normal, 0 to 180.
+  double station_wind_m_s(std::size_t hour) const;
+  double wind_angle_deg(std::size_t hour) const;
   /// Moisture of the wood when the sheet goes up: as it felt, else in equilibrium with that month.
   double fitted_timber_kg_kg();
 

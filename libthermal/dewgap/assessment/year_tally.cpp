@@ -99,6 +99,10 @@ void YearTally::add_way(const SampleHour& now, const HourState& state) {
     const ClearWay way = clear_way(state);
     outwards_hours_ += way == ClearWay::outwards ? 1 : 0;
     inwards_hours_ += way == ClearWay::inwards ? 1 : 0;
+    ++cold_hours_;
+    cold_from_room_m3_s_ += state.from_room_m3_s;
+    cold_from_outdoors_m3_s_ += state.from_outdoors_m3_s;
+    cold_to_outdoors_m3_s_ += std::max(0.0, state.from_outdoors_m3_s + state.net_outwards_m3_s);
   }
 }
 
@@ -176,6 +180,7 @@ OptionYear YearTally::year(double timber_run_as_it_is_h) const {
     peak_month = std::max(peak_month, face_hours_[m] > 0 ? face_humidity_sum_[m] / face_hours_[m] : 0.0);
   }
   const double ways = std::max(1, inwards_hours_ + outwards_hours_);
+  const double cold_hours = std::max(1, cold_hours_);
   const auto brief = [](double value) { return static_cast<float>(value); };
   OptionYear year;
   year.hours_wet = brief(damp.hours_wet);
@@ -196,6 +201,9 @@ OptionYear YearTally::year(double timber_run_as_it_is_h) const {
   year.heat_kWh = brief(terms_.heated_share * heat_J_ / 3.6e6);
   year.inwards_share = brief(inwards_hours_ / ways);
   year.outwards_share = brief(outwards_hours_ / ways);
+  year.cold_from_room_m3_s = brief(cold_from_room_m3_s_ / cold_hours);
+  year.cold_from_outdoors_m3_s = brief(cold_from_outdoors_m3_s_ / cold_hours);
+  year.cold_to_outdoors_m3_s = brief(cold_to_outdoors_m3_s_ / cold_hours);
   year.unsettled_hours = brief(unsettled_hours_);
   year.band = year_band(damp, timber_run_as_it_is_h);
   year.wet_after_summer = damp.after_summer == AfterSummer::still_wet;

@@ -121,6 +121,10 @@ class YearTally {
   int edge_mist_hours_ = 0;
   int inwards_hours_ = 0;
   int outwards_hours_ = 0;
+  int cold_hours_ = 0;
+  double cold_from_room_m3_s_ = 0.0;  ///< sums over those hours, as the next two
+  double cold_from_outdoors_m3_s_ = 0.0;
+  double cold_to_outdoors_m3_s_ = 0.0;
   int unsettled_hours_ = 0;
 };
 
