@@ -1,5 +1,7 @@
 #include "tools/cli.hpp"
 
+#include <fmt/format.h>
+
 #include <CLI/CLI.hpp>
 #include <algorithm>
 #include <iostream>
@@ -8,6 +10,10 @@
 #include "tools/answer/plain_text.hpp"
 #include "tools/failure.hpp"
 #include "tools/job/spelling.hpp"
+#include "tools/verbs/message.hpp"
+#include "tools/verbs/report.hpp"
+#include "tools/verbs/setting_out.hpp"
+#include "tools/verbs/survey_card.hpp"
 #include "tools/verbs/verbs.hpp"
 
 namespace dewgap::tools {
@@ -36,18 +42,26 @@ struct Verbs {
   VentVerb vent;
   FrostCheckVerb frost_check;
   YearVerb year;
+  ReportVerb report;
   StarterVerb starter;
   PlacesVerb places;
   SchemaVerb schema;
+  SettingOutVerb setting_out;
+  SurveyCardVerb survey_card;
+  MessageVerb message;
 
   void set_up(CLI::App& app) {
     assess.set_up(*app.add_subcommand("assess", "answer for one window"));
     vent.set_up(*app.add_subcommand("vent", "tape all round or breaks, over a year of hours"));
     frost_check.set_up(*app.add_subcommand("frost-check", "what to do after the first frosty mornings"));
     year.set_up(*app.add_subcommand("year", "one plausible case, hour by hour or by month"));
+    report.set_up(*app.add_subcommand("report", "what to leave with the householder: HTML, PDF"));
     starter.set_up(*app.add_subcommand("starter", "print a job file to fill in"));
     places.set_up(*app.add_subcommand("places", "list the climates that are carried, with source"));
     schema.set_up(*app.add_subcommand("schema", "print the schema of the JSON answers"));
+    setting_out.set_up(*app.add_subcommand("setting-out", "the fitter's sheet: cut, mark, drill, fix"));
+    survey_card.set_up(*app.add_subcommand("survey-card", "a page to print and fill in at the window"));
+    message.set_up(*app.add_subcommand("message", "the answer short enough for a phone"));
     app.require_subcommand(1);
   }
 
@@ -56,18 +70,23 @@ struct Verbs {
     if (app.got_subcommand("vent")) vent.run(streams);
     if (app.got_subcommand("frost-check")) frost_check.run(streams);
     if (app.got_subcommand("year")) year.run(streams);
+    if (app.got_subcommand("report")) report.run(streams);
     if (app.got_subcommand("starter")) starter.run(streams);
     if (app.got_subcommand("places")) places.run(streams);
     if (app.got_subcommand("schema")) schema.run(streams);
+    if (app.got_subcommand("setting-out")) setting_out.run(streams);
+    if (app.got_subcommand("survey-card")) survey_card.run(streams);
+    if (app.got_subcommand("message")) message.run(streams);
   }
 };
 
 /// The parser would say no more than that a verb is missing.
 std::string verb_complaint(const std::vector<std::string>& arguments) {
-  const std::vector<std::string> verbs{"assess",  "vent",   "frost-check", "year",
-                                       "starter", "places", "schema"};
+  const std::vector<std::string> verbs{"assess",  "vent",        "frost-check", "year",
+                                       "report",  "setting-out", "message",     "survey-card",
+                                       "starter", "places",      "schema"};
   if (arguments.empty() || arguments.front().starts_with('-'))
-    return "which verb? assess, vent, frost-check, year, starter, places or schema";
+    return fmt::format("which verb? {} or {}", fmt::join(verbs.begin(), verbs.end() - 1, ", "), verbs.back());
   const auto nearest = nearest_word(arguments.front(), verbs);
   return one_line(arguments.front(), 40) + " is no verb" +
          (nearest.empty() ? "" : "; nearest known: " + nearest);

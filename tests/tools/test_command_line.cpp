@@ -55,6 +55,7 @@ std::vector<CommandLine> command_lines() {
 std::string stdin_of(const CommandLine& line) {
   if (line.stdin_file.empty()) return {};
   if (line.stdin_file == "{starter}") return run_cli({"starter"}).out;
+  if (line.stdin_file == "{mild_mornings}") return "date,outdoor_C,mist\n3 December,6,all_over\n";
   if (line.stdin_file == "{mornings}") return "date,outdoor_C,mist\n3 December,-4,edges\n";
   return text_of(line.stdin_file);
 }

@@ -18,7 +18,7 @@ CliResult run_with(const tools::Assess& compute, const std::vector<std::string>&
   std::ostringstream out;
   std::ostringstream err;
   tools::AssessVerb verb;
-  verb.paths.job = examples_dir + "/" + job_and_form.front();
+  verb.input.paths.job = examples_dir + "/" + job_and_form.front();
   verb.json = job_and_form.back() == "--json";
   verb.compute = compute;
   const int code = tools::exit_code_of([&] { verb.run({in, out, err}); }, err);

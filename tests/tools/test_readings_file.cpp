@@ -68,7 +68,7 @@ TEST(Readings, AnEmptyFormIsToldAsOne) {
 
 TEST(Readings, AreAtMostAWinterOrTwo) {
   std::string text = "date,outdoor_C,mist\n";
-  for (std::size_t i = 0; i < tools::most_readings; ++i) text += "a day,0,none\n";
+  for (std::size_t i = 0; i < tools::most_readings; ++i) text += "day " + std::to_string(i) + ",0,none\n";
   EXPECT_EQ(tools::read_readings(text, "many.csv").size(), tools::most_readings);
   EXPECT_THROW(tools::read_readings(text + "a day,0,none\n", "many.csv"), std::runtime_error);
 }

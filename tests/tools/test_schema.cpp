@@ -16,7 +16,9 @@
 #include "hand_made_answer.hpp"
 #include "run_cli.hpp"
 #include "tools/answer/json_answer.hpp"
+#include "tools/answer/json_house.hpp"
 #include "tools/answer/json_vent.hpp"
+#include "tools/job/house_reader.hpp"
 
 namespace dewgap::test {
 namespace {
@@ -116,12 +118,72 @@ TEST(Schema, FitsHoldAndTooFewHoursOfVent) {
 
 TEST(Schema, FitsYears) {
   const std::vector<std::string> schema{"schema", "--year"};
-  for (const auto* name : {"/hold-way-out.toml", "/old-sash.toml"})
+  for (const auto* name : {"/hold-way-out.toml", "/old-sash.toml", "/steel-casement.toml"})
     for (const auto* option : {"sealed", "off_in_summer"}) {
-      const auto result = run_cli({"year", examples_dir + name, "--option", option, "--json"});
+      const auto result =
+          run_cli({"year", examples_dir + name, "--option", option, "--case", "1", "--json"});
       ASSERT_EQ(result.exit_code, 0) << result.err;
       EXPECT_EQ(complaints(json::parse(result.out), schema), "") << name;
     }
+}
+
+const std::vector<std::string> house_schema{"schema", "--house"};
+
+/// These windows, by number, of the example house with prices.
+tools::AnsweredHouse example_house(const std::vector<std::size_t>& numbers, std::size_t most_window_hours) {
+  const auto read = tools::read_house(text_of(examples_dir + "/house/quince-row.toml"));
+  tools::AnsweredHouse house;
+  house.name = read.house.name;
+  house.options.ventilation_limit_m3_h = read.house.ventilation_limit_m3_h;
+  house.options.assess = {.samples = 64, .width_checks = false, .most_window_hours = most_window_hours};
+  std::vector<Survey> surveys;
+  for (const auto number : numbers) {
+    surveys.push_back(read.windows.at(number - 1).answers.survey);
+    surveys.back().money = MoneyTerms{.price_per_kWh = 0.1, .carbon_kg_per_kWh = 0.2, .cost = 90.0};
+    tools::AnsweredJob job;
+    job.survey = surveys.back();
+    job.currency = "EUR";
+    house.windows.push_back(job);
+  }
+  house.answer = assess_house(surveys, house.options);
+  for (const auto& window : house.answer.windows)
+    house.windows.at(window.number - 1).assessment = window.assessment;
+  return house;
+}
+
+TEST(Schema, FitsAHouse) {
+  const auto house = json::parse(tools::json_house(example_house({1, 2, 3, 4, 5}, 0)));
+  EXPECT_EQ(complaints(house, house_schema), "");
+  EXPECT_EQ(house.at("windows").size(), 5u);
+  EXPECT_EQ(house.at("windows").at(0).at("headline"), "hold");
+  EXPECT_EQ(house.at("windows").at(0).at("name"), "Front bedroom, over the porch");
+  EXPECT_FALSE(house.at("windows").at(0).contains("heat_saved_kWh_per_year"));
+  EXPECT_TRUE(house.at("order_for_damp").at("steps").empty());
+}
+
+TEST(Schema, FitsAHouseWithAYearOfHours) {
+  const auto house = json::parse(tools::json_house(example_house({5, 1}, 900'000)));
+  EXPECT_EQ(complaints(house, house_schema), "");
+  EXPECT_EQ(house.at("order_for_damp").at("steps").size(), 1u) << house.at("order_for_damp").dump();
+}
+
+TEST(Schema, FitsAHouseOnHoldAltogether) {
+  const auto house = json::parse(tools::json_house(example_house({5}, 0)));
+  EXPECT_EQ(complaints(house, house_schema), "");
+  EXPECT_FALSE(house.contains("totals"));
+}
+
+TEST(Schema, RefusesAHouseThatIsNotOne) {
+  const auto whole = json::parse(tools::json_house(example_house({1, 2, 5}, 0)));
+  auto held = whole;
+  held["windows"][1]["headline"] = "hold";
+  EXPECT_NE(complaints(held, house_schema), "") << "a HOLD with savings";
+  auto without = whole;
+  without.erase("order_for_money");
+  EXPECT_NE(complaints(without, house_schema), "");
+  auto stranger = whole;
+  stranger["score"] = 7;
+  EXPECT_NE(complaints(stranger, house_schema), "");
 }
 
 TEST(Schema, FitsEveryKindOfFixing) {

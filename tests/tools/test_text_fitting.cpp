@@ -68,6 +68,19 @@ TEST(TextFitting, TapeAloneAndABattenToComeHaveNoMarks) {
   EXPECT_FALSE(holds(text, "pilot"));
 }
 
+TEST(TextFitting, WeepHolesAreNotDeniedBesideATapedSheet) {
+  auto job = hand_made_answer();
+  plan_of(job).fixing = FixingKind::tape_only;
+  job.assessment.figures->vent = VentOption::weep_to_outdoors;
+  EXPECT_TRUE(holds(text_of_answer(job), "FIX: tape or magnetic strip alone, no hole but the weep holes."));
+  job.survey.sheet.material = SheetKind::pet_film;
+  const auto text = text_of_answer(job);
+  EXPECT_TRUE(holds(text, "FIX: its tape alone, no hole but the weep holes.")) << text;
+  EXPECT_FALSE(holds(text, "nothing drilled"));
+  job.assessment.figures->vent = VentOption::sealed;
+  EXPECT_TRUE(holds(text_of_answer(job), "FIX: its tape alone, nothing drilled."));
+}
+
 TEST(TextFitting, APilotWithoutADepthIsGivenNone) {
   auto job = hand_made_answer();
   plan_of(job).pilot_depth_mm = 0.0;

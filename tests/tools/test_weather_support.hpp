@@ -60,7 +60,8 @@ inline std::string iso_text(std::chrono::local_days day, std::size_t hour) {
                      static_cast<unsigned>(date.month()), static_cast<unsigned>(date.day()), hour % 24);
 }
 
-/// Hours from midnight of a day on: temperature, humidity, wind, and a sun of clearness 0.5.
+/// Hours from midnight of a day on: temperature (half a year on in the south), humidity, wind, and a sun of
+/// clearness 0.5.
 inline MadeWeather made_weather(std::chrono::year_month_day first = std::chrono::year(2023) /
                                                                     std::chrono::January / 1,
                                 std::size_t hours = 8760, const SunSite& site = {51.0, 10.0, 1.0}) {
@@ -77,8 +78,9 @@ inline MadeWeather made_weather(std::chrono::year_month_day first = std::chrono:
   for (std::size_t i = 0; i < hours; ++i) {
     const auto slot = (24 * static_cast<std::size_t>((day_of_like - new_year).count()) + i) % hours;
     const auto sun = sun_of_hour(site, static_cast<int>(slot / 24) + 1, static_cast<int>(slot % 24));
-    made.rows.push_back({iso_text(day, i), fmt::format("{:.3f}", made_temperature_C(slot)), "80", "3.5",
-                         fmt::format("{:.2f}", 0.5 * sun.extraterrestrial_W_m2)});
+    const auto season_slot = site.latitude_deg < 0.0 ? (slot + hours / 2) % hours : slot;
+    made.rows.push_back({iso_text(day, i), fmt::format("{:.3f}", made_temperature_C(season_slot)), "80",
+                         "3.5", fmt::format("{:.2f}", 0.5 * sun.extraterrestrial_W_m2)});
   }
   return made;
 }

@@ -7,6 +7,7 @@
 
 #include "dewgap/assessment/assess.hpp"
 #include "tools/job/given_value.hpp"
+#include "tools/weather/weather_figures.hpp"
 
 namespace dewgap::tools {
 
@@ -15,6 +16,9 @@ struct UsedWeather {
   std::size_t repaired_hours = 0;
   std::size_t longest_repaired_gap_h = 0;
   std::vector<std::string> notes;
+  std::vector<std::string> warnings = {};  ///< what is to be doubted, a sentence each
+  std::vector<std::string> ignored_columns = {};
+  WeatherFigures figures = {};
 };
 
 struct AnsweredJob {

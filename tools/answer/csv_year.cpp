@@ -8,7 +8,9 @@
 #include <stdexcept>
 
 #include "tools/answer/plain_text.hpp"
+#include "tools/answer/words.hpp"
 #include "tools/answer/year_units.hpp"
+#include "tools/answer/year_words.hpp"
 #include "tools/job/units.hpp"
 
 namespace dewgap::tools {
@@ -54,7 +56,7 @@ void add_gap(CsvLine& line, const GapHourRow& row) {
       .number(grams.from_base(state.sheet_film_kg_m2), 3)
       .number(grams.from_base(state.pool_kg_m2), 3)
       .number(grams.from_base(state.frost_kg_m2), 3)
-      .number(per_cent.from_base(state.timber_kg_kg), 2)
+      .number(row.timber_kg_kg, 2, per_cent.per_base)
       .number(litres_an_hour.from_base(state.from_room_m3_s), 2)
       .number(litres_an_hour.from_base(state.from_outdoors_m3_s), 2);
 }
@@ -86,7 +88,9 @@ std::string month_line(std::string name, const PeriodFigures& period) {
 
 std::string hour_header() {
   return "time,outdoor_C,room_humidity_pct,gap_C,pane_face_C,gap_dew_point_C,pane_film_g_m2,sheet_film_g_m2,"
-         "pool_g_m2,frost_g_m2,timber_pct,air_from_room_l_h,air_from_outdoors_l_h,heat_W,sheet,settled\n";
+         "pool_g_m2,frost_g_m2,timber_pct,air_from_room_l_h,air_from_outdoors_l_h,heat_through_window_W,"
+         "sheet,"
+         "settled,room_C,wind_m_s,wind_angle_deg,sun_on_window_W_m2\n";
 }
 
 std::string hour_line(const GapHourRow& row) {
@@ -104,7 +108,21 @@ std::string hour_line(const GapHourRow& row) {
   return line.number(row.state.heat_W, 2)
       .word(row.sheet_hangs ? "on" : "off")
       .word(settled ? "yes" : "no")
+      .number(row.conditions.room_C, 2)
+      .number(row.wind_m_s, 2)
+      .number(row.wind_angle_deg, 0)
+      .number(row.sun_on_window_W_m2, 1)
       .finish();
+}
+
+std::string year_comments(const ExaminedYear& year, const GapYearSummary& summary) {
+  std::string lines = fmt::format("# One year, {}, {}.\n", name_of(year.option), case_words(year, summary));
+  for (const auto sentence : {heat_note, room_note, wind_note}) lines += fmt::format("# {}\n", sentence);
+  lines +=
+      fmt::format("# {}\n", weather_sentence(summary.weather_source, summary.modelled, year.job.weather));
+  if (year.job.weather) lines += fmt::format("# {}\n", weather_file_sentence(*year.job.weather));
+  for (const auto& warning : weather_warnings(year.job.weather)) lines += fmt::format("# {}\n", warning);
+  return lines;
 }
 
 std::string hold_comments(const Assessment& assessment) {
@@ -116,10 +134,11 @@ std::string hold_comments(const Assessment& assessment) {
 
 std::string month_table(const ExaminedYear& year) {
   std::string text = hold_comments(year.job.assessment);
+  if (year.summary) text += year_comments(year, *year.summary);
   text +=
       "month,hours_h,sheet_hangs_h,outdoor_C,room_humidity_pct,gap_C,pane_face_C,gap_dew_point_C,hours_wet_h,"
       "misty_mornings,frost_h,peak_film_g_m2,peak_pool_g_m2,run_off_g_m2,drained_g_m2,timber_max_pct,"
-      "air_from_room_l_h,air_from_outdoors_l_h,heat_kWh\n";
+      "air_from_room_l_h,air_from_outdoors_l_h,heat_through_window_kWh\n";
   if (!year.summary) return text;
   for (const auto& month : year.figures.months_in_turn())
     text += month_line(fmt::format("{}", month.month + 1), month.figures);

@@ -12,6 +12,8 @@ using Json = nlohmann::ordered_json;
 /// Throws std::domain_error unless the number is finite.
 double finite(double value);
 Json spread(const Spread& spread, double factor = 1.0);
+/// Of few cases there are no percentiles, but the least and greatest.
+Json case_spread(const CaseSpread& spread, std::size_t cases, double factor = 1.0);
 
 Json vent(const Assessment::Figures& figures);
 Json now_and_with_sheet(const SideBySide& side);

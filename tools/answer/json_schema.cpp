@@ -15,6 +15,8 @@ std::string_view schema_text(JsonDocument document) {
       return embedded::vent_schema;
     case JsonDocument::year:
       return embedded::year_schema;
+    case JsonDocument::house:
+      return embedded::house_schema;
   }
   return embedded::assess_schema;
 }

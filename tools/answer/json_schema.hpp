@@ -9,7 +9,7 @@ namespace dewgap::tools {
 /// without.
 inline constexpr int json_schema_version = 1;
 
-enum class JsonDocument { assess, vent, year };
+enum class JsonDocument { assess, vent, year, house };
 
 /// schema/NAME.schema.json with the definitions that all share (schema/shared.definitions.json) put in.
 std::string json_schema(JsonDocument document);

@@ -31,6 +31,20 @@ Json heading(const AdvisedJob& job) {
             {"seed", job.options.seed}}}};
 }
 
+std::string_view word_of(MendKind kind) {
+  switch (kind) {
+    case MendKind::water:
+      return "water";
+    case MendKind::window:
+      return "window";
+    case MendKind::obstacle:
+      return "obstacle";
+    case MendKind::setting_out:
+      return "setting_out";
+  }
+  return "window";
+}
+
 Json middle_case(const GapYearSummary& middle) {
   return {
       {"option", json_word(middle.option)},
@@ -44,9 +58,18 @@ Json middle_case(const GapYearSummary& middle) {
 
 Json frost_check(const FrostCheck& check, VentOption choice) {
   return {{"step", json_word(check.step)},
+          {"frosty_mornings", check.found.mornings},
+          {"misty_mornings", check.found.misty},
+          {"against_the_model", check.found.against_model},
           {"do_now", std::string(step_words(check.step)) + ". " + step_sentence(check.step, choice)},
           {"fitted", json_word(check.fitted)},
           {"before", json_parts::advice(check.before)}};
+}
+
+Json mend_first(const std::vector<Mend>& mends) {
+  Json list = Json::array();
+  for (const auto& mend : mends) list.push_back({{"kind", word_of(mend.kind)}, {"say", mend.say}});
+  return list;
 }
 
 }  // namespace
@@ -54,6 +77,7 @@ Json frost_check(const FrostCheck& check, VentOption choice) {
 std::string json_vent(const AdvisedJob& job) {
   Json document = heading(job);
   if (!job.advice) return json_parts::text_of(document);
+  document["mend_first"] = mend_first(job.mend_first);
   if (job.frost_check) document["frost_check"] = frost_check(*job.frost_check, job.advice->choice);
   document["advice"] = json_parts::advice(*job.advice);
   if (job.middle) document["middle_case"] = middle_case(*job.middle);

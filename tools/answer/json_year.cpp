@@ -25,6 +25,13 @@ Json heading(const ExaminedYear& year) {
             {"seed", year.options.seed}}}};
 }
 
+/// Of a plausible case; the middle one stands for no part of the weight.
+void add_case(Json& run, const GapYearSummary& summary) {
+  run["cases_that_differ"] = summary.case_count;
+  run["cases_in_order"] = summary.cases_in_order;
+  if (summary.case_weight > 0.0) run["share_of_weight"] = finite(summary.case_weight);
+}
+
 void add(Json& json, const char* key, std::optional<double> value, double factor = 1.0) {
   if (value) json[key] = finite(factor * *value);
 }
@@ -44,10 +51,11 @@ void add_period(Json& json, const PeriodFigures& period) {
   json["peak_pool_g_m2"] = finite(grams.from_base(period.peak_pool_kg_m2));
   json["run_off_g_m2"] = finite(grams.from_base(period.run_off_kg_m2));
   json["drained_g_m2"] = finite(grams.from_base(period.drained_kg_m2));
+  if (period.sheet_hours > 0) json["timber_max_pct"] = nullptr;
   add(json, "timber_max_pct", period.peak_timber_kg_kg, per_cent.per_base);
   add(json, "air_from_room_l_h", period.from_room_m3_s.value(), litres_an_hour.per_base);
   add(json, "air_from_outdoors_l_h", period.from_outdoors_m3_s.value(), litres_an_hour.per_base);
-  json["heat_kWh"] = finite(kilowatt_hours.from_base(period.heat_J));
+  json["heat_through_window_kWh"] = finite(kilowatt_hours.from_base(period.heat_J));
 }
 
 Json months(const YearFigures& figures) {
@@ -66,6 +74,7 @@ std::string json_year(const ExaminedYear& year) {
   Json document = heading(year);
   if (!year.summary) return json_parts::text_of(document);
   const auto& summary = *year.summary;
+  add_case(document["run"], summary);
   document["samples_drawn"] = summary.prior_samples;
   document["effective_samples"] = finite(summary.effective_samples);
   document["unsettled_hours"] = summary.unsettled_hours;

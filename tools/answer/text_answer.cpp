@@ -6,16 +6,33 @@
 
 #include "tools/answer/figures_text.hpp"
 #include "tools/answer/text_parts_kernel.hpp"
+#include "tools/answer/words.hpp"
 
 namespace dewgap::tools {
 namespace parts {
 
+/// What to do stands before the shares it rests on: what to mend first, the tape, then why.
+void AnswerPage::verdict() {
+  const auto& assessment = job_.assessment;
+  const auto name = fmt::format("{}{}", name_of(assessment.headline),
+                                assessment.figures && figures().provisional ? " (provisional)" : "");
+  if (assessment.headline == Headline::hold || assessment.headline == Headline::leave) {
+    paragraph(fmt::format("{}: {}", name, assessment.because), "", "  ");
+    for (const auto& step : assessment.after) item(step);
+    return;
+  }
+  const auto& steps = assessment.after;
+  paragraph(steps.empty() ? name + "." : fmt::format("{}: {}", name, steps.front()), "", "  ");
+  for (std::size_t i = 1; i < steps.size(); ++i) item(steps[i]);
+  tape();
+  paragraph(assessment.because);
+}
+
 void AnswerPage::heading() {
   const auto& assessment = job_.assessment;
   if (!job_.survey.name.empty()) line(job_.survey.name);
-  paragraph(fmt::format("{}: {}", name_of(assessment.headline), assessment.because), "", "  ");
+  verdict();
   if (assessment.headline == Headline::hold) return;
-  for (const auto& step : assessment.after) item(step);
   const auto& by = job_.survey.settle_first.answered_by;
   line(fmt::format("Safety questions settled{}.",
                    by.empty() ? std::string() : fmt::format(" by {}", one_line(by, 33))));
@@ -105,9 +122,12 @@ std::string page_of_hold(const AnsweredJob& job) {
 AnswerPage page_of_answer(const AnsweredJob& job, RoomOnPage room) {
   AnswerPage page(job, room);
   page.heading();
-  page.tape();
+  for (const auto& warning : weather_warnings(job.weather)) page.paragraph(warning, "", "  ");
+  if (job.assessment.headline == Headline::leave) page.tape();
+  page.why_this_tape();
   page.look_first();
   page.now_and_with_sheet();
+  if (job.weather) page.paragraph(weather_file_sentence(*job.weather), "", "  ");
   page.cut_and_fix();
   page.cautions(&Caution::brief);
   if (job.assessment.headline != Headline::leave) page.first_frost();

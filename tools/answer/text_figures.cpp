@@ -34,6 +34,16 @@ std::string humidity_limit(const Spread& limit) {
                      limit.p90 >= any ? std::string("any") : text(limit.p90));
 }
 
+/// "99 (94 to wet)": at 100 % and above the face is wet, and no figure above says how wet.
+std::string face_humidity(const Spread& humidity) {
+  const auto one = [](double share) {
+    const auto text = figure(per_cent.from_base(share), 0);
+    return share >= 1.0 || text == "100" ? std::string("wet") : text;
+  };
+  if (one(humidity.p10) == "wet") return "wet";
+  return fmt::format("{} ({} to {})", one(humidity.p50), one(humidity.p10), one(humidity.p90));
+}
+
 /// "9 (6 to 15) years, never in 2 %"; empty when the money file names no cost.
 std::string payback(const MoneySpread& money) {
   constexpr double worth_telling = 0.01;
@@ -58,13 +68,14 @@ std::string times(double width) {
 
 void AnswerPage::tape() {
   const bool leave = job_.assessment.headline == Headline::leave;
-  paragraph(fmt::format("TAPE{}{}: {}", leave ? ", if fitted" : "",
-                        figures().provisional ? " (provisional)" : "", tape_order(figures().vent)),
-            "", "  ");
+  paragraph(fmt::format("TAPE{}: {}", leave ? ", if fitted" : "", tape_order(figures().vent)), "", "  ");
+}
+
+void AnswerPage::why_this_tape() {
   paragraph(fmt::format("{} {} {}{}{}", figures().vent_reason, shares(), figures().flip,
                         is_by_the_year() ? steady_width_checks() : width_checks(), year_of_hours()),
-            "  ", "  ");
-  if (leave) remedy();
+            "WHY: ", "  ");
+  if (job_.assessment.headline == Headline::leave) remedy();
 }
 
 /// The strongest that was tried; where it is enough it stands among the steps to take first instead.
@@ -72,7 +83,7 @@ void AnswerPage::remedy() {
   const auto& told = job_.assessment.after;
   const auto& remedies = figures().remedies;
   if (!remedies.empty() && std::find(told.begin(), told.end(), remedies.back()) == told.end())
-    item(remedies.back());
+    item("Tried: " + remedies.back());
 }
 
 /// The year's verdict is printed, not that of the steady conditions.
@@ -116,6 +127,8 @@ std::string AnswerPage::shares() const {
 std::string AnswerPage::steady_width_checks() const {
   if (room_ == RoomOnPage::scarce) return {};
   if (same_at_other_widths()) return " At half and double our guesses, steady: the same.";
+  // Beside a year that says LEAVE, shares of the steady check would only contradict it.
+  if (job_.assessment.headline == Headline::leave) return {};
   std::string all;
   for (const auto& check : figures().width_checks)
     all += fmt::format("{} {} ({} at {})", all.empty() ? " At other widths of our guesses, steady:" : ",",
@@ -160,8 +173,8 @@ bool AnswerPage::mould_is_near() const {
 void AnswerPage::damp_at_face() {
   const auto& side = figures().now_and_with;
   if (mould_is_near())
-    line(table_row("Damp at face, %", ranged(side.room_face_humidity_before, 0, per_cent.per_base),
-                   ranged(side.room_face_humidity_after, 0, per_cent.per_base)));
+    line(table_row("Damp at face, %", face_humidity(side.room_face_humidity_before),
+                   face_humidity(side.room_face_humidity_after)));
 }
 
 void AnswerPage::heat_saved() {
@@ -188,8 +201,10 @@ void AnswerPage::money() {
 
 void AnswerPage::weather_and_humidity() {
   const auto& side = figures().now_and_with;
+  // The limit is that of steady means: beside a year that says LEAVE it would mislead.
+  const bool left_by_the_year = is_by_the_year() && job_.assessment.headline == Headline::leave;
   const bool limit_is_told = figures().flip.find('%') != std::string::npos;
-  const auto limit = limit_is_told
+  const auto limit = limit_is_told || left_by_the_year
                          ? std::string()
                          : fmt::format(", gap dry {}", humidity_limit(side.dry_up_to_room_humidity));
   const auto mould = mould_is_near() ? fmt::format("; mould from {} % at the face",

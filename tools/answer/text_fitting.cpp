@@ -28,7 +28,7 @@ std::string drilling(const SheetPlan& plan) {
   if (plan.pilot_depth_mm <= 0.0) return text;
   const bool shallow = plan.pilot_depth_mm < millimetres.from_base(practice::pilot_depth_m);
   return text + fmt::format(", {} deep{}", figure(plan.pilot_depth_mm, 0),
-                            shallow ? " (the timber ends there)" : "");
+                            shallow ? " (3 mm of timber stay behind)" : "");
 }
 
 /// How the fixings hold; a hole or slot that had to grow is among the overrides.
@@ -58,7 +58,15 @@ std::string overrides(const SheetPlan& plan, const std::vector<std::string>& tol
   return all;
 }
 
-std::string held_by(const SheetPlan& plan) {
+/// Without a fixing: a weep hole, which the tape's line tells, is the only one that may be drilled.
+std::string held_by_tape(const SheetPlan& plan, const SheetSurvey& sheet, VentOption vent) {
+  if (plan.batten_first) return "a batten first; then ask again for the marks";
+  const std::string tape =
+      sheet.material == SheetKind::pet_film ? "its tape alone" : "tape or magnetic strip alone";
+  return tape + (vent == VentOption::weep_to_outdoors ? ", no hole but the weep holes" : ", nothing drilled");
+}
+
+std::string held_by(const SheetPlan& plan, const SheetSurvey& sheet, VentOption vent) {
   switch (plan.fixing) {
     case FixingKind::turn_clips:
     case FixingKind::screws:
@@ -66,16 +74,15 @@ std::string held_by(const SheetPlan& plan) {
     case FixingKind::beads:
       return "beads or battens round the reveal, no hole in the sheet";
     case FixingKind::tape_only:
-      return plan.batten_first ? "a batten first; then ask again for the marks"
-                               : "tape or magnetic strip alone, nothing drilled";
+      return held_by_tape(plan, sheet, vent);
   }
   return {};
 }
 
-std::string fix(const SheetPlan& plan) {
+std::string fix(const SheetPlan& plan, const SheetSurvey& sheet, VentOption vent) {
   const bool drilled = plan.fixing == FixingKind::turn_clips || plan.fixing == FixingKind::screws;
   return fmt::format("FIX{}{}: {}. Tape {} m{}.", drilled ? ", mm" : "",
-                     plan.sheet_count == 1 ? "" : ", each sheet", held_by(plan),
+                     plan.sheet_count == 1 ? "" : ", each sheet", held_by(plan, sheet, vent),
                      figure(plan.tape_length_m, 2), plan.sheet_count == 1 ? "" : " a sheet");
 }
 
@@ -89,7 +96,7 @@ void AnswerPage::cut_and_fix() {
   }
   const SheetPlan& plan = *figures().plan;
   paragraph(cut(plan, job_.survey.sheet), "", "  ");
-  paragraph(fix(plan) + overrides(plan, job_.assessment.after), "", "  ");
+  paragraph(fix(plan, job_.survey.sheet, figures().vent) + overrides(plan, job_.assessment.after), "", "  ");
 }
 
 }  // namespace dewgap::tools::parts

@@ -16,6 +16,7 @@ class AnswerPage : public SheetOfLines {
   void heading();
   void open_questions();
   void tape();
+  void why_this_tape();
   void look_first();
   void now_and_with_sheet();
   void cut_and_fix();
@@ -24,6 +25,7 @@ class AnswerPage : public SheetOfLines {
   void guessed();
 
  private:
+  void verdict();
   const Assessment::Figures& figures() const { return *job_.assessment.figures; }
   bool is_by_the_year() const;
   bool is_same(const WidthCheck& check) const;

@@ -24,6 +24,7 @@ class VentPage : public SheetOfLines {
   const OptionAdvice* chosen() const;
   std::string verdict() const;
   void frost_check();
+  void mornings_left_out();
 
   const AdvisedJob& job_;
 };

@@ -10,6 +10,7 @@
 #include "tools/answer/text_answer.hpp"
 #include "tools/answer/words.hpp"
 #include "tools/answer/year_units.hpp"
+#include "tools/answer/year_words.hpp"
 
 namespace dewgap::tools {
 namespace {
@@ -40,7 +41,7 @@ Cells cells_of(const PeriodFigures& period) {
           figure(static_cast<double>(period.misty_mornings), 0),
           figure(grams.from_base(period.peak_film_kg_m2), 0),
           figure(grams.from_base(period.peak_pool_kg_m2), 0),
-          cell(period.peak_timber_kg_kg, 1, per_cent.per_base),
+          cell(period.peak_timber_kg_kg, 1, per_cent.per_base) + (period.timber_was_full ? "*" : ""),
           figure(kilowatt_hours.from_base(period.heat_J), 0)};
 }
 
@@ -58,22 +59,24 @@ std::string text_year(const ExaminedYear& year) {
   if (!year.summary) return text_answer(year.job);
   SheetOfLines page;
   if (!year.job.survey.name.empty()) page.line(year.job.survey.name);
-  const auto& number = year.options.plausible_case;
-  page.paragraph(fmt::format("One year, {}, {}.", name_of(year.option),
-                             number ? fmt::format("plausible case {} of {}, wettest first", *number,
-                                                  plausible_case_count)
-                                    : "every unknown at its middle"),
-                 "", "  ");
+  page.paragraph(fmt::format("One year, {}, {}.", name_of(year.option), case_words(year, *year.summary)), "",
+                 "  ");
+  for (const auto& warning : weather_warnings(year.job.weather)) page.paragraph(warning, "", "  ");
   page.blank();
   table(page, year.figures);
   page.blank();
   page.paragraph(
       "Means of out, room, pane (old glass, towards the gap) and gap; sums of wet (over 1 g/m2), misty (wet "
-      "at 8 "
-      "o'clock) and heat (lost through glass and gap); the most of film, pool and timber.",
+      "at 8 o'clock) and heat; the most of film, pool and timber.",
       "", "  ");
+  page.paragraph(heat_note, "", "  ");
+  page.paragraph(room_note, "", "  ");
+  if (year.figures.year.timber_was_full)
+    page.paragraph("* timber as full of water as the model lets it be (120 %): wet, no measure of how wet.",
+                   "", "  ");
   page.paragraph(weather_sentence(year.summary->weather_source, year.summary->modelled, year.job.weather), "",
                  "  ");
+  if (year.job.weather) page.paragraph(weather_file_sentence(*year.job.weather), "", "  ");
   if (year.summary->unsettled_hours > 0)
     page.line(fmt::format("Hours without a settled balance: {}.", year.summary->unsettled_hours));
   page.paragraph(

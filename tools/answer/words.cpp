@@ -3,10 +3,18 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include <algorithm>
+
 #include "dewgap/fitting/practice.hpp"
+#include "tools/answer/figures_text.hpp"
+#include "tools/answer/plain_text.hpp"
 #include "tools/job/units.hpp"
 
 namespace dewgap::tools {
+
+namespace {
+constexpr std::size_t longest_source = 60;  // of a file, in text; the JSON has it whole
+}
 
 std::string_view json_word(Headline headline) {
   switch (headline) {
@@ -125,13 +133,38 @@ const OptionAdvice* option_of(const VentAdvice& advice, VentOption option) {
 std::string weather_sentence(const std::string& source, const ModelledColumns& modelled,
                              const std::optional<UsedWeather>& file) {
   // Without a file all of it is modelled, and the source says so.
-  auto text = fmt::format("WEATHER: {}", source.empty() ? "a file that names no source" : source);
+  auto text = fmt::format("WEATHER: {}", source.empty() ? "a file that names no source"
+                                         : file         ? one_line(source, longest_source)
+                                                        : source);
   const auto words = modelled_words(modelled);
   if (file && !words.empty()) text += fmt::format("; modelled: {}", fmt::join(words, ", "));
   if (file && file->repaired_hours > 0)
     text += fmt::format("; hours repaired: {}, at most {} on end", file->repaired_hours,
                         file->longest_repaired_gap_h);
   return text + ".";
+}
+
+std::string weather_file_sentence(const UsedWeather& file) {
+  constexpr std::size_t most_named = 2;
+  constexpr std::size_t longest_name = 20;
+  const auto& figures = file.figures;
+  auto text = fmt::format(
+      "FILE: {}; mean {} C, coldest month {} C; humidity {} %, wind {} m/s, sun {} kWh/m2 a year",
+      coordinates_text(figures.latitude_deg, figures.longitude_deg), figure(figures.mean_C, 1),
+      figure(figures.coldest_month_C(), 1), figure(per_cent.from_base(figures.relative_humidity), 0),
+      figure(figures.wind_m_s, 1), figure(figures.sun_kWh_m2, 0));
+  const auto& ignored = file.ignored_columns;
+  for (std::size_t i = 0; i < std::min(most_named, ignored.size()); ++i)
+    text += (i == 0 ? "; not used: " : ", ") + one_line(ignored[i], longest_name);
+  if (ignored.size() > most_named) text += fmt::format(" and {} more", ignored.size() - most_named);
+  return text + ".";
+}
+
+std::vector<std::string> weather_warnings(const std::optional<UsedWeather>& file) {
+  std::vector<std::string> lines;
+  if (file)
+    for (const auto& warning : file->warnings) lines.push_back("WARNING: " + warning);
+  return lines;
 }
 
 std::string tape_order(VentOption option) {

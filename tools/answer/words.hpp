@@ -25,6 +25,10 @@ std::vector<std::string_view> modelled_words(const ModelledColumns& modelled);
 /// For people: which weather, what of it was modelled and what repaired.
 std::string weather_sentence(const std::string& source, const ModelledColumns& modelled,
                              const std::optional<UsedWeather>& file);
+/// What a weather file is like in a few figures, and which columns of it are not used.
+std::string weather_file_sentence(const UsedWeather& file);
+/// "WARNING: ..." for each thing in a weather file that is to be doubted; none without a file.
+std::vector<std::string> weather_warnings(const std::optional<UsedWeather>& file);
 
 /// What the year says of an option; nothing when it was not run.
 const OptionAdvice* option_of(const VentAdvice& advice, VentOption option);

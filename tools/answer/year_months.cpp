@@ -46,7 +46,8 @@ void PeriodFigures::add(const GapHourRow& row) {
   peak_pool_kg_m2 = std::max(peak_pool_kg_m2, state.pool_kg_m2);
   run_off_kg_m2 += state.run_off_kg_m2;
   drained_kg_m2 += state.drained_kg_m2;
-  peak_timber_kg_kg = std::max(peak_timber_kg_kg.value_or(0.0), state.timber_kg_kg);
+  if (row.timber_kg_kg) peak_timber_kg_kg = std::max(peak_timber_kg_kg.value_or(0.0), *row.timber_kg_kg);
+  timber_was_full = timber_was_full || row.timber_is_full;
 }
 
 void YearFigures::add(const GapHourRow& row) {

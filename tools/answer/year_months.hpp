@@ -41,8 +41,10 @@ struct PeriodFigures {
   double peak_pool_kg_m2 = 0.0;
   double run_off_kg_m2 = 0.0;
   double drained_kg_m2 = 0.0;
-  std::optional<double> peak_timber_kg_kg;
-  double heat_J = 0.0;
+  std::optional<double> peak_timber_kg_kg;  ///< nothing where no timber faces the gap
+  bool timber_was_full = false;             ///< at the model's cap in some hour
+  double heat_J =
+      0.0;  ///< through glass and gap of the window, all hours, incoming air not charged: no saving
 
   void add(const GapHourRow& row);
 };

@@ -17,9 +17,16 @@
 
 namespace dewgap::tools {
 
+/// What a job file says of the house as a whole.
+struct HouseFacts {
+  std::string name;
+  std::optional<double> ventilation_limit_m3_h;  ///< the user's own limit for air lost
+};
+
 /// What the fields fill in: the survey, and from the money file its terms and the currency's name for print.
 struct FileAnswers {
   Survey survey;
+  HouseFacts house;
   MoneyTerms money;
   std::string currency;
 };

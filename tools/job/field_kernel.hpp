@@ -81,5 +81,6 @@ std::vector<Field> looked_at_fields();
 std::vector<Field> room_fields();
 std::vector<Field> building_fields();
 std::vector<Field> expert_fields();
+std::vector<Field> house_fields();
 
 }  // namespace dewgap::tools::rows

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "tools/answer/plain_text.hpp"
+#include "tools/job/reader_kernel.hpp"
 #include "tools/job/spelling.hpp"
 #include "tools/job/survey_check_kernel.hpp"
 #include "tools/job/value_reader_kernel.hpp"
@@ -32,7 +33,7 @@ bool is_money(std::string_view section, std::string_view key) {
 /// Walks the tree of a file along its field table.
 class Reading {
  public:
-  explicit Reading(const FieldTable& table) : table_(table) {}
+  explicit Reading(const FieldTable& table, Origin origin = {}) : table_(table), origin_(std::move(origin)) {}
 
   void read_root(const TomlNode::Table& root) {
     for (const auto& entry : root) {
@@ -47,13 +48,14 @@ class Reading {
   }
 
   ReadFile finish() {
-    std::stable_sort(problems_.begin(), problems_.end(), [](const FileProblem& a, const FileProblem& b) {
-      return std::pair(a.mark.line, a.mark.column) < std::pair(b.mark.line, b.mark.column);
-    });
+    sort_by_line(problems_);
     return {std::move(answers_), std::move(record_), std::move(problems_)};
   }
 
-  void report(TextMark mark, std::string what) { problems_.push_back({mark, std::move(what)}); }
+  /// `what` begins with the key's path.
+  void report(TextMark mark, const std::string& what) {
+    problems_.push_back({mark, origin_.path(mark) + what});
+  }
   const FileAnswers& answers() const { return answers_; }
   const GivenKeys& given() const { return given_; }
   const std::set<std::string>& spoilt_sections() const { return spoilt_; }
@@ -67,8 +69,9 @@ class Reading {
     }
     not_sections_.insert(section.name);
     spoil(section.name, entry.node.mark,
-          fmt::format("{}: {} is {}, not a section; write [{}] on a line of its own", section.name,
-                      value_text(entry.node), kind_text(entry.node), section.name));
+          fmt::format("{}: {} is {}, not a section; write [{}{}] on a line of its own", section.name,
+                      value_text(entry.node), kind_text(entry.node), origin_.header(entry.node.mark),
+                      section.name));
   }
 
   void read_keys(const Section& section, const TomlNode::Table& keys) {
@@ -94,8 +97,9 @@ class Reading {
     if (value_text(entry.node) == fmt::format("\"{}\"", not_known)) return;
     if (!all_tables) {
       spoil(section.name, entry.node.mark,
-            fmt::format("{}: {} is {}, not a list of readings; write [[{}]] above each", section.name,
-                        value_text(entry.node), kind_text(entry.node), section.name));
+            fmt::format("{}: {} is {}, not a list of readings; write [[{}{}]] above each", section.name,
+                        value_text(entry.node), kind_text(entry.node), origin_.header(entry.node.mark),
+                        section.name));
       return;
     }
     reading_ = 0;
@@ -112,9 +116,7 @@ class Reading {
   void read_field(const Field& field, const TomlEntry& entry) {
     given_[field.path()] = {entry.mark, value_text(entry.node)};
     if (const auto complaint = take_value(field, entry.node, answers_))
-      spoil(field.section, entry.node.mark,
-            fmt::format("{}: {} (permitted: {}{})", field.path(), *complaint, permitted_text(field.rule),
-                        field.need == Need::optional ? ", or \"not known\"" : ""));
+      spoil(field.section, entry.node.mark, refusal_text(field.path(), field, *complaint));
     else if (!is_not_known(entry.node))
       record(given_value(field, entry.node));
   }
@@ -138,7 +140,7 @@ class Reading {
     }
     if (!std::holds_alternative<TomlNode::Table>(entry.node.value)) {
       report(entry.mark,
-             fmt::format("{}: this key stands in no section{}", shown(entry.key), belongs(entry.key)));
+             fmt::format("{}: this key stands in no section{}", shown(entry.key), belongs(entry)));
       return;
     }
     std::vector<std::string> known;
@@ -156,14 +158,14 @@ class Reading {
     for (const auto& field : table_.fields)
       if (field.section == section.name) known.emplace_back(field.key);
     const auto nearest = hint(entry.key, known);
-    report(entry.mark,
-           fmt::format("{}: unknown key{}", path, nearest.empty() ? belongs(entry.key) : nearest));
+    report(entry.mark, fmt::format("{}: unknown key{}", path, nearest.empty() ? belongs(entry) : nearest));
   }
 
   /// The section that has such a key, if any.
-  std::string belongs(std::string_view key) const {
+  std::string belongs(const TomlEntry& entry) const {
     for (const auto& field : table_.fields)
-      if (field.key == key) return fmt::format("; it belongs in [{}]", field.section);
+      if (field.key == entry.key)
+        return fmt::format("; it belongs in [{}{}]", origin_.header(entry.mark), field.section);
     return {};
   }
 
@@ -173,9 +175,9 @@ class Reading {
         shown(path));
   }
 
-  void spoil(std::string_view section, TextMark mark, std::string what) {
+  void spoil(std::string_view section, TextMark mark, const std::string& what) {
     spoilt_.emplace(section.substr(0, section.find('.')));
-    report(mark, std::move(what));
+    report(mark, what);
   }
 
   void forget(std::string_view section) {
@@ -189,6 +191,7 @@ class Reading {
   }
 
   const FieldTable& table_;
+  Origin origin_;
   FileAnswers answers_;
   std::vector<FileProblem> problems_;
   GivenKeys given_;
@@ -209,28 +212,52 @@ void require_rates(Reading& reading) {
                      fmt::format("{}: missing; needed with money.life_years, 0 is an answer", key));
 }
 
-/// The fault, and a line more with what to write instead.
-ReadFile stopped_by(const TomlFault& fault) {
-  ReadFile read{{}, {}, {{fault.mark, fault.what}}};
-  if (!fault.hint.empty()) read.problems.push_back({fault.mark, "hint: " + fault.hint});
-  return read;
+/// Several windows are for read_house.
+const TomlEntry* windows_entry(const TomlNode::Table& root) {
+  const auto at =
+      std::find_if(root.begin(), root.end(), [](const TomlEntry& entry) { return entry.key == "windows"; });
+  return at == root.end() ? nullptr : &*at;
 }
 
 }  // namespace
 
+std::vector<FileProblem> told(const TomlFault& fault) {
+  std::vector<FileProblem> problems{{fault.mark, fault.what}};
+  if (!fault.hint.empty()) problems.push_back({fault.mark, "hint: " + fault.hint});
+  return problems;
+}
+
+std::string refusal_text(const std::string& path, const Field& field, const std::string& complaint) {
+  return fmt::format("{}: {} (permitted: {}{})", path, complaint, permitted_text(field.rule),
+                     field.need == Need::optional ? ", or \"not known\"" : "");
+}
+
+void sort_by_line(std::vector<FileProblem>& problems) {
+  std::stable_sort(problems.begin(), problems.end(), [](const FileProblem& a, const FileProblem& b) {
+    return std::pair(a.mark.line, a.mark.column) < std::pair(b.mark.line, b.mark.column);
+  });
+}
+
+ReadFile read_job_tree(const TomlNode::Table& root, const Origin& origin) {
+  Reading reading(job_table(), origin);
+  reading.read_root(root);
+  for (const auto& problem :
+       survey_problems(reading.answers().survey, reading.given(), reading.spoilt_sections()))
+    reading.report(problem.mark, problem.what);
+  return reading.finish();
+}
+
 ReadFile read_job(std::string_view text) {
   const TomlText toml = read_toml(text);
-  if (toml.fault) return stopped_by(*toml.fault);
-  Reading reading(job_table());
-  reading.read_root(toml.root);
-  for (auto& problem : survey_problems(reading.answers().survey, reading.given(), reading.spoilt_sections()))
-    reading.report(problem.mark, std::move(problem.what));
-  return reading.finish();
+  if (toml.fault) return {{}, {}, told(*toml.fault)};
+  if (const auto* windows = windows_entry(toml.root))
+    return {{}, {}, {{windows->mark, "windows: one window is read here, and this file holds several"}}};
+  return read_job_tree(toml.root, {});
 }
 
 ReadFile read_money(std::string_view text) {
   const TomlText toml = read_toml(text);
-  if (toml.fault) return stopped_by(*toml.fault);
+  if (toml.fault) return {{}, {}, told(*toml.fault)};
   Reading reading(money_table());
   reading.read_root(toml.root);
   require_rates(reading);

@@ -58,6 +58,29 @@ std::string starter_section(const Section& section, const FieldTable& table) {
   return lines;
 }
 
+/// Of the building only what may differ from window to window stands under a window, and the rest above all.
+bool stands_here(const Field& field, std::string_view before) {
+  const bool of_a_window = field.key == "floor" || field.key == "outlook";
+  return field.section != "building" || of_a_window != before.empty();
+}
+
+/// A section's fields for a file of several windows, `before` its name in the header.
+std::string house_section(std::string_view name, std::string_view before) {
+  const auto& section = *job_table().find_section(name);
+  std::string lines = comment(section.help) + fmt::format("[{}{}]\n", before, name);
+  for (const auto& field : job_table().fields)
+    if (field.section == name && stands_here(field, before) &&
+        (field.asked == Asked::short_job || name == "house"))
+      lines += starter_field(field);
+  return lines;
+}
+
+std::string house_window(std::string_view name, const std::vector<std::string_view>& sections) {
+  std::string lines = fmt::format("\n[[windows]]\nname = \"{}\"\n", name);
+  for (const auto section : sections) lines += "\n" + house_section(section, "windows.");
+  return lines;
+}
+
 std::string_view need_text(Need need) {
   switch (need) {
     case Need::required:
@@ -79,11 +102,25 @@ std::string starter_file(const FieldTable& table) {
   return text;
 }
 
+std::string starter_house() {
+  std::string text = starter_head(job_table());
+  text += comment("These sections hold for all windows; a window's own overrides them key by key.");
+  for (const auto* name : {"house", "place", "building", "sheet"})
+    text.append("\n").append(house_section(name, ""));
+  text += "\n" + comment("Each window begins with its name. Copy, add and take away as many as there are.");
+  text += house_window("Front room (invented)",
+                       {"settle_first", "window", "joints", "tissue", "timber", "room", "building"});
+  text += house_window("Back bedroom (invented)", {"settle_first", "window", "room"});
+  return text;
+}
+
 std::string field_list(const FieldTable& table) {
   std::string text = fmt::format("# Keys of a {} file\n", table.file_kind);
   for (const auto& section : table.sections) {
-    text += fmt::format("\n## [{}]\n{}.\n\n| key | what | permitted | |\n| --- | --- | --- | --- |\n",
-                        section.name, section.help);
+    text += fmt::format(
+        "\n## {}\n{}.\n\n| key | what | permitted | |\n| --- | --- | --- | --- |\n",
+        section.begin_repeat ? fmt::format("[[{}]]", section.name) : fmt::format("[{}]", section.name),
+        section.help);
     for (const auto& field : table.fields)
       if (field.section == section.name)
         text += fmt::format("| `{}` | {} | {} | {} |\n", field.key, field.help, permitted_text(field.rule),

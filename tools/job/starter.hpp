@@ -11,6 +11,10 @@ namespace dewgap::tools {
 /// answer.
 std::string starter_file(const FieldTable& table);
 
+/// A job file of two windows to fill in and to copy, commented; the questions to settle first stand under
+/// each window without an answer.
+std::string starter_house();
+
 /// Every field as a Markdown table: key, what it means, permitted, needed or not.
 std::string field_list(const FieldTable& table);
 

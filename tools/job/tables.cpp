@@ -23,6 +23,13 @@ std::vector<Section> job_sections() {
        [](FileAnswers& answers) { answers.survey.room.hygrometer.emplace_back(); }},
       {"building", "the house around it", nullptr},
       {"expert", "coefficients for those who have measured them; each wins over what was looked at", nullptr},
+      {"house", "in a file of several windows: the house as a whole", nullptr},
+      {"windows",
+       "a window each, 1 to 60, in a file of several; the sections above then hold for all of them, and a "
+       "window may have its own, [windows.sheet] or [[windows.room.hygrometer]], which overrides them key by "
+       "key; the answers in [settle_first] are given for each window, [place] is the same for all, and "
+       "[building] but for floor and outlook",
+       [](FileAnswers&) {}},
   };
 }
 
@@ -65,9 +72,9 @@ std::vector<Field> money_fields() {
 
 FieldTable make_job_table() {
   FieldTable table{"job", job_sections(), {}};
-  for (auto rows :
-       {rows::place_fields(), rows::settle_first_fields(), rows::window_fields(), rows::sheet_fields(),
-        rows::looked_at_fields(), rows::room_fields(), rows::building_fields(), rows::expert_fields()})
+  for (auto rows : {rows::place_fields(), rows::settle_first_fields(), rows::window_fields(),
+                    rows::sheet_fields(), rows::looked_at_fields(), rows::room_fields(),
+                    rows::building_fields(), rows::expert_fields(), rows::house_fields()})
     for (auto& row : rows) table.fields.push_back(std::move(row));
   return table;
 }

@@ -26,6 +26,7 @@ inline constexpr Unit pascals{"Pa"};
 inline constexpr Unit hours_a_day{"h a day"};
 inline constexpr Unit kilowatt_hours_a_year{"kWh a year"};
 inline constexpr Unit leakage_of_joint{"m3/(h m) at 1 Pa"};
+inline constexpr Unit air_flow{"m3/h"};
 inline constexpr Unit transmittance{"W/(m2 K)"};
 inline constexpr Unit conductivity{"W/(m K)"};
 inline constexpr Unit degrees{"degrees"};

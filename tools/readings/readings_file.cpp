@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <array>
+#include <map>
 #include <optional>
 
 #include "dewgap/errors.hpp"
@@ -133,6 +134,22 @@ WinterReading reading_of(const ReadingRow& row) {
   return reading;
 }
 
+/// Two lines of one date, in whatever letters and blanks, name each other.
+void require_one_a_date(const std::vector<Row>& rows, const Places& places, Problems& problems) {
+  std::map<std::string, int> line_of;
+  for (const auto& row : rows) {
+    const auto given = row.cells[*places[date]].text;
+    auto plain = in_small_letters(std::string(given));
+    std::erase_if(plain, [](char letter) { return letter == ' ' || letter == '\t'; });
+    if (plain.empty()) continue;
+    const auto [first, is_new] = line_of.emplace(plain, row.line);
+    if (!is_new)
+      problems.add(row.mark_of(*places[date]),
+                   fmt::format("date: \"{}\" is there already, on line {}; one line a morning",
+                               one_line(given, most_date_columns), first->second));
+  }
+}
+
 /// The reader of rows speaks of weather where no row follows; a form that nobody filled in is told here.
 void require_rows(std::string_view text, Problems& problems) {
   int number = 0;
@@ -165,6 +182,7 @@ std::vector<WinterReading> read_readings(std::string_view text, std::string_view
                  fmt::format("more than {} readings; give those of the frosty mornings", most_readings));
   std::vector<WinterReading> readings;
   for (const auto& row : table.rows) readings.push_back(reading_of(ReadingRow(row, places, problems)));
+  require_one_a_date(table.rows, places, problems);
   problems.stop_if_any();
   return readings;
 }
@@ -173,8 +191,8 @@ std::string readings_form() {
   return R"(# What was seen behind the sheet in the first frosty weeks: one line a morning, before the sun
 # is on it.
 # Three mornings or more, also those without mist. The last line is an example, a comment by its #.
-# date: as you write it
-# outdoor_C: the night's lowest, -40 to 30
+# date: as you write it, each day once
+# outdoor_C: the night's lowest, -40 to 30; mild nights, above 3, are left out
 # room_C: at the window in the morning, 0 to 40; leave it empty when not known
 # room_humidity_percent: by a hygrometer, 5 to 100; leave it empty when not known
 # mist: on old glass or sheet, towards the gap: none, edges, lower_third, all_over, runs

@@ -1,7 +1,7 @@
 // What was seen behind the sheet in the first frosty weeks: a CSV with one line a morning.
 //
 // Lines that begin with '#' are comments. The header names the columns, in any order:
-//   date                   as the person writes it, at most 40 characters
+//   date                   as the person writes it, at most 40 characters; each only once
 //   outdoor_C              the night's lowest, -40 to 30
 //   room_C                 0 to 40; may be empty or "not known"
 //   room_humidity_percent  5 to 100; the same

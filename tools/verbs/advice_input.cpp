@@ -13,6 +13,7 @@ void AdviceInput::set_up(CLI::App& verb) {
   const VentAdviceOptions rule;
   // The job is not marked as required here: a missing one would hide an option that is not known.
   verb.add_option("JOB", paths.job, "job file, or - for stdin; dewgap starter prints one")->type_name("FILE");
+  verb.add_option("--window", paths.window, window_help)->type_name("NAME");
   verb.add_option("--weather", paths.weather, weather_help)->type_name("FILE");
   verb.add_option("--longest-repair", longest_repair, repair_help)->type_name("H");
   verb.add_option("--readings", paths.readings,
@@ -42,8 +43,6 @@ VentAdviceOptions AdviceInput::options(std::string_view verb) const {
                                            window_hours, options.most_window_hours);
   options.seed = whole_number({verb, "--seed", 0, UINT64_MAX}, seed, options.seed);
   if (!fitted.empty()) options.fitted = vent_option(verb, "--fitted", fitted);
-  if (!fitted.empty() && paths.readings.empty())
-    bad_usage(verb, "--fitted says what hung there when readings were taken: give --readings too");
   return options;
 }
 
@@ -52,13 +51,16 @@ AdviceQuestion read_question(std::string_view verb, const AdviceInput& input, St
   AdviceQuestion question;
   question.job.options = input.options(verb);
   question.job.job = read_job_files(input.paths, streams);
-  if (auto file = read_weather_file(verb, input.paths, input.longest_repair, streams)) {
+  if (auto file = read_weather_file(verb, input.paths, input.longest_repair, question.job.job.survey.place,
+                                    streams)) {
     question.job.job.weather = used(*file);
     question.weather = std::move(file->year);
   }
   question.readings = read_readings_file(input.paths, streams);
   if (auto hold = held(question.job.job.survey, input.paths.job))
     question.job.job.assessment = std::move(*hold);
+  else if (!input.fitted.empty() && input.paths.readings.empty())
+    bad_usage(verb, "--fitted says what hung there when readings were taken: give --readings too");
   return question;
 }
 

@@ -4,21 +4,44 @@
 
 #include <algorithm>
 #include <array>
+#include <ostream>
 
 #include "tools/answer/plain_text.hpp"
 #include "tools/failure.hpp"
 #include "tools/files.hpp"
+#include "tools/job/house_reader.hpp"
 #include "tools/job/reader.hpp"
 #include "tools/readings/readings_file.hpp"
 #include "tools/verbs/usage.hpp"
+#include "tools/weather/place_check.hpp"
 
 namespace dewgap::tools {
 namespace {
 
-ReadFile accepted(ReadFile read, const std::string& path) {
+template <class Read>
+Read accepted(Read read, const std::string& path) {
   if (!read.problems.empty())
     throw Failure(ExitCode::bad_input, problem_lines(file_title(path), read.problems));
   return read;
+}
+
+[[noreturn]] void refuse_window(const std::vector<AnsweredJob>& windows, const std::string& wanted,
+                                const std::string& job_path) {
+  auto text = wanted.empty() ? fmt::format("dewgap: which window? {} holds {}; give --window with a name or "
+                                           "number:\n",
+                                           harmless(file_title(job_path)), windows.size())
+                             : fmt::format("dewgap: --window {}: {} has no such window, but:\n",
+                                           one_line(wanted, 80), harmless(file_title(job_path)));
+  for (std::size_t i = 0; i < windows.size(); ++i)
+    text += fmt::format("  {:2} {}\n", i + 1, one_line(windows[i].survey.name, 80));
+  throw Failure(ExitCode::bad_input, text);
+}
+
+void check_place(WeatherFile& file, const std::string& title, const PlaceSurvey& place) {
+  if (const auto other = other_hemisphere(file.figures, place))
+    throw Failure(ExitCode::bad_input, problem_lines(title, {{file.latitude_mark, *other}}));
+  const auto doubts = doubts_at_place(file.figures, place);
+  file.warnings.insert(file.warnings.end(), doubts.begin(), doubts.end());
 }
 
 }  // namespace
@@ -33,21 +56,42 @@ void check_paths(std::string_view verb, const GivenPaths& paths) {
       bad_usage(verb, "--output would overwrite a file that is read");
 }
 
+HouseFiles read_house_files(const GivenPaths& paths, Streams streams) {
+  auto read = accepted(read_house(read_whole(paths.job, streams)), paths.job);
+  HouseFiles files{std::move(read.house), read.has_windows, {}};
+  for (auto& window : read.windows) {
+    AnsweredJob job;
+    job.survey = std::move(window.answers.survey);
+    job.survey_given = std::move(window.given);
+    files.windows.push_back(std::move(job));
+  }
+  if (paths.money.empty()) return files;
+  const auto money = accepted(read_money(read_whole(paths.money, streams)), paths.money);
+  for (auto& job : files.windows) {
+    job.survey.money = money.answers.money;
+    job.currency = money.answers.currency;
+    job.money_given = money.given;
+  }
+  return files;
+}
+
+AnsweredJob one_window(HouseFiles files, const std::string& wanted, const std::string& job_path) {
+  auto& windows = files.windows;
+  if (wanted.empty() && windows.size() == 1) return std::move(windows.front());
+  for (auto& window : windows)
+    if (window.survey.name == wanted) return std::move(window);
+  for (std::size_t i = 0; i < windows.size(); ++i)
+    if (std::to_string(i + 1) == wanted) return std::move(windows[i]);
+  refuse_window(windows, wanted, job_path);
+}
+
 AnsweredJob read_job_files(const GivenPaths& paths, Streams streams) {
-  AnsweredJob job;
-  auto read = accepted(read_job(read_whole(paths.job, streams)), paths.job);
-  job.survey = std::move(read.answers.survey);
-  job.survey_given = std::move(read.given);
-  if (paths.money.empty()) return job;
-  auto money = accepted(read_money(read_whole(paths.money, streams)), paths.money);
-  job.survey.money = money.answers.money;
-  job.currency = money.answers.currency;
-  job.money_given = std::move(money.given);
-  return job;
+  return one_window(read_house_files(paths, streams), paths.window, paths.job);
 }
 
 std::optional<WeatherFile> read_weather_file(std::string_view verb, const GivenPaths& paths,
-                                             const std::string& longest_repair, Streams streams) {
+                                             const std::string& longest_repair, const PlaceSurvey& place,
+                                             Streams streams) {
   WeatherFileOptions options;
   options.longest_repair_h =
       static_cast<int>(whole_number({verb, "--longest-repair", 0, 24}, longest_repair,
@@ -56,8 +100,12 @@ std::optional<WeatherFile> read_weather_file(std::string_view verb, const GivenP
     if (!longest_repair.empty()) bad_usage(verb, "--longest-repair speaks of a file: give --weather too");
     return std::nullopt;
   }
-  return read_weather(read_whole(paths.weather, streams, most_weather_bytes), file_title(paths.weather),
-                      options);
+  const auto title = file_title(paths.weather);
+  auto file = read_weather(read_whole(paths.weather, streams, most_weather_bytes), title, options);
+  check_place(file, title, place);
+  for (const auto& warning : file.warnings)
+    streams.err << fmt::format("{}: WARNING: {}\n", harmless(title), warning);
+  return file;
 }
 
 std::vector<WinterReading> read_readings_file(const GivenPaths& paths, Streams streams) {
@@ -66,7 +114,8 @@ std::vector<WinterReading> read_readings_file(const GivenPaths& paths, Streams s
 }
 
 UsedWeather used(const WeatherFile& file) {
-  return {file.repaired_hours, file.longest_repaired_gap_h, file.notes};
+  return {file.repaired_hours, file.longest_repaired_gap_h, file.notes, file.warnings, file.ignored_columns,
+          file.figures};
 }
 
 std::optional<Assessment> held(const Survey& survey, const std::string& job_path) {

@@ -9,6 +9,7 @@
 #include "dewgap/assessment/vent_advice.hpp"
 #include "dewgap/errors.hpp"
 #include "tools/answer/answered_job.hpp"
+#include "tools/job/field.hpp"
 #include "tools/streams.hpp"
 #include "tools/weather/weather_file.hpp"
 
@@ -20,6 +21,7 @@ struct GivenPaths {
   std::string money;
   std::string weather;
   std::string readings;
+  std::string window;  ///< name or number of the one that is meant, in a file of several
   std::string output = "-";
 };
 
@@ -27,12 +29,28 @@ struct GivenPaths {
 /// read.
 void check_paths(std::string_view verb, const GivenPaths& paths);
 
-/// Job and money file. A Failure of bad input says everything that is wrong with them.
+/// A job file's windows, in its order, at least one; nothing is assessed yet.
+struct HouseFiles {
+  HouseFacts house;
+  bool has_windows = false;  ///< the file has [[windows]]
+  std::vector<AnsweredJob> windows;
+};
+
+/// Job and money file, with all windows. A Failure of bad input says everything that is wrong with them.
+HouseFiles read_house_files(const GivenPaths& paths, Streams streams);
+
+/// The window that `wanted` names, by name or by number from 1, or the only one when it is empty. A Failure
+/// of bad input lists the windows.
+AnsweredJob one_window(HouseFiles files, const std::string& wanted, const std::string& job_path);
+
+/// Both: job and money file, and the one window of it that is meant.
 AnsweredJob read_job_files(const GivenPaths& paths, Streams streams);
 
 /// Nothing when none was given. `longest_repair` as typed, 0 to 24 hours; bad usage without a weather file.
+/// What is to be doubted, also at the job's place, is told on stderr; the other hemisphere is a Failure.
 std::optional<WeatherFile> read_weather_file(std::string_view verb, const GivenPaths& paths,
-                                             const std::string& longest_repair, Streams streams);
+                                             const std::string& longest_repair, const PlaceSurvey& place,
+                                             Streams streams);
 UsedWeather used(const WeatherFile& file);
 
 /// The answer to a job whose safety questions are open; nothing when all are settled.
@@ -43,6 +61,9 @@ inline constexpr const char* weather_help =
     "a year of hourly weather, CSV, or -; as a rule modelled from the place's monthly means";
 inline constexpr const char* repair_help =
     "hours on end that may lack values and are filled in, 0 to 24; as a rule 3";
+
+inline constexpr const char* window_help =
+    "which window of a file with several: its name, or its number from 1";
 
 std::vector<WinterReading> read_readings_file(const GivenPaths& paths, Streams streams);
 

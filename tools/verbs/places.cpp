@@ -14,8 +14,9 @@ void PlacesVerb::set_up(CLI::App&) {}
 
 void PlacesVerb::run(Streams streams) const {
   std::string text;
-  const auto position = [](double degrees, char above, char below) {
-    return fmt::format("{:.2f} {}", degrees < 0.0 ? -degrees : degrees, degrees < 0.0 ? below : above);
+  const auto position = [](double angle_deg, char above, char below) {
+    return fmt::format("{:.2f} {}", angle_deg < 0.0 ? -angle_deg : angle_deg,
+                       angle_deg < 0.0 ? below : above);
   };
   for (const auto& place : places()) {
     const auto coldest = static_cast<std::size_t>(coldest_month(place));

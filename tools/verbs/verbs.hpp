@@ -7,6 +7,7 @@
 #include "dewgap/assessment/assess.hpp"
 #include "tools/streams.hpp"
 #include "tools/verbs/advice_input.hpp"
+#include "tools/verbs/assessed_job.hpp"
 
 namespace CLI {
 class App;
@@ -14,18 +15,10 @@ class App;
 
 namespace dewgap::tools {
 
-/// As assess_in_weather of the library.
-using Assess = std::function<Assessment(const Survey&, const AssessOptions&, const std::optional<HourlyYear>&,
-                                        const Progress&)>;
-
 /// dewgap assess JOB [--money MONEY] [--weather FILE] [--longest-repair H] [--json] [--samples N]
 /// [--window-hours N] [--seed N] [--output FILE]
 struct AssessVerb {
-  GivenPaths paths;
-  std::string samples;  ///< as typed, as the next three; empty: the library's own
-  std::string window_hours;
-  std::string seed;
-  std::string longest_repair;
+  AssessInput input;
   bool json = false;
   /// The library's; a test of failure puts another in its place.
   Assess compute = assess_in_weather;
@@ -72,9 +65,10 @@ struct YearVerb {
   void run(Streams streams) const;
 };
 
-/// dewgap starter [--money] [--table] [--readings]
+/// dewgap starter [--money] [--house] [--table] [--readings]
 struct StarterVerb {
   bool money = false;
+  bool house = false;
   bool readings = false;
   bool table = false;
 
@@ -88,10 +82,11 @@ struct PlacesVerb {
   void run(Streams streams) const;
 };
 
-/// dewgap schema [--vent | --year]
+/// dewgap schema [--vent | --year | --house]
 struct SchemaVerb {
   bool vent = false;
   bool year = false;
+  bool house = false;
 
   void set_up(CLI::App& verb);
   void run(Streams streams) const;

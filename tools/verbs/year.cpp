@@ -19,8 +19,12 @@ constexpr const char* year_footer =
 Columns: time (month-dayThour, when the hour begins, by the weather's clock); pane_face: the old glass
   towards the gap; pane_film, sheet_film: water and frost on the gap's two faces, and pool: on the sill,
   g per m2 of glass; timber: moisture of the wood at the sill, % of dry mass; air into the gap, l/h;
-  heat: what the room loses through glass and gap, W. Empty: the sheet is off.
+  heat_through_window: through glass and gap, all hours, incoming air not charged: not the saving; wind:
+  at the station, wind_angle 0 onto the window, 180 from behind; sun on the window's plane. Empty: the
+  sheet is off; timber: none faces the gap. Lines with # say which case, room and weather it is.
 The middle case has every unknown at its middle. It is no forecast; dewgap vent weighs all cases.
+Cases are ordered by the sealed gap's margin over its dew point in the coldest month's means, least first;
+  the year's wet hours may order them otherwise. Each differs, and the output says its share of the weight.
 Hours are written as they are worked out. Files and exit codes: dewgap vent --help.)";
 
 ExaminedYear read_year(const YearVerb& verb, Streams streams) {
@@ -39,10 +43,14 @@ ExaminedYear read_year(const YearVerb& verb, Streams streams) {
 void write_hours(const ExaminedYear& year, const std::optional<HourlyYear>& weather, const std::string& path,
                  Streams streams) {
   std::optional<WrittenText> text;
-  gap_year(year.job.survey, year.option, weather, year.options, [&](const GapHourRow& row) {
-    if (!text) text.emplace(path, streams).write(hour_header());
-    text->write(hour_line(row));
-  });
+  std::string above;
+  gap_year(
+      year.job.survey, year.option, weather, year.options,
+      [&](const GapHourRow& row) {
+        if (!text) text.emplace(path, streams).write(above + hour_header());
+        text->write(hour_line(row));
+      },
+      [&](const GapYearSummary& summary) { above = year_comments(year, summary); });
   if (text) text->finish();
 }
 
@@ -59,14 +67,17 @@ std::string months(ExaminedYear year, const std::optional<HourlyYear>& weather, 
 void YearVerb::set_up(CLI::App& verb) {
   // The job is not marked as required here: a missing one would hide an option that is not known.
   verb.add_option("JOB", paths.job, "job file, or - for stdin; dewgap starter prints one")->type_name("FILE");
+  verb.add_option("--window", paths.window, window_help)->type_name("NAME");
   verb.add_option("--weather", paths.weather, weather_help)->type_name("FILE");
   verb.add_option("--longest-repair", longest_repair, repair_help)->type_name("H");
   verb.add_option("--option", option,
                   fmt::format("how the tape is made: {}; as a rule sealed", vent_option_words()))
       ->type_name("OPTION");
-  verb.add_option("--case", number,
-                  fmt::format("one of {} plausible cases, 1 the wettest; as a rule the middle one",
-                              plausible_case_count))
+  verb.add_option(
+          "--case", number,
+          fmt::format("a plausible case: 1, with the least margin over the dew point, to at most {}, as "
+                      "many as differ; as a rule the middle one",
+                      plausible_case_count))
       ->type_name("N");
   verb.add_flag("--monthly", monthly, "a page by month");
   auto* as_csv = verb.add_flag("--csv", csv, "a table, also by month");
@@ -81,11 +92,11 @@ void YearVerb::run(Streams streams) const {
   check_paths("year", paths);
   auto year = read_year(*this, streams);
   std::optional<HourlyYear> weather;
-  if (auto file = read_weather_file("year", paths, longest_repair, streams)) {
+  if (auto file = read_weather_file("year", paths, longest_repair, year.job.survey.place, streams)) {
     year.job.weather = used(*file);
     weather = std::move(file->year);
   }
-  with_input_of(paths.job, [&] {
+  const auto write = [&] {
     const bool by_hour = !monthly && !json;
     if (by_hour && !year.job.assessment.open_gates.empty())
       write_whole(paths.output, hold_comments(year.job.assessment) + hour_header(), streams);
@@ -93,6 +104,15 @@ void YearVerb::run(Streams streams) const {
       write_hours(year, weather, paths.output, streams);
     else
       write_whole(paths.output, months(std::move(year), weather, *this), streams);
+  };
+  with_input_of(paths.job, [&] {
+    try {
+      write();
+    } catch (const InvalidInput& error) {
+      if (error.field() != "plausible_case") throw;
+      bad_usage("year", fmt::format("--case {}: fewer plausible cases of this job differ ({})", number,
+                                    error.what()));
+    }
   });
 }
 

@@ -46,9 +46,10 @@ class GapCheck {
       }
     }
     if (is_too_much(count(no_row_))) {
-      problems_.add({table_.header.line, 1},
-                    fmt::format("{} of {} hours have no row ({:.1f} %); at most 10 % may be missing",
-                                count(no_row_), hours, per_cent_of_year(count(no_row_))));
+      problems_.add(
+          {table_.header.line, 1},
+          fmt::format("{} of {} hours have no row ({:.1f} %); at most 10 % may be missing{}", count(no_row_),
+                      hours, per_cent_of_year(count(no_row_)), stretches_text(no_row_)));
       return false;
     }
     for (const auto& gap : gaps_of(no_row_))
@@ -61,9 +62,9 @@ class GapCheck {
     for (std::size_t slot = 0; slot < missing.size(); ++slot) missing[slot] = !hourly.values[slot];
     if (is_too_much(count(missing))) {
       problems_.add(hourly.column.mark,
-                    fmt::format("{}: {} of {} hours have no value ({:.1f} %); at most 10 % may be missing",
+                    fmt::format("{}: {} of {} hours have no value ({:.1f} %); at most 10 % may be missing{}",
                                 hourly.column.name(), count(missing), missing.size(),
-                                per_cent_of_year(count(missing))));
+                                per_cent_of_year(count(missing)), stretches_text(missing)));
       return;
     }
     for (const auto& gap : gaps_of(missing))
@@ -71,6 +72,33 @@ class GapCheck {
   }
 
  private:
+  /// Hours since the file's first row.
+  std::size_t since_first(const Gap& gap) const {
+    return (gap.first_slot + no_row_.size() - order_.first_slot) % no_row_.size();
+  }
+  /// "12 hours from 5 January, 04:00 (line 106)".
+  std::string stretch_text(const Gap& gap) const {
+    const auto hours = no_row_.size();
+    const auto& row = order_.row_of_slot[gap.first_slot];
+    const auto& after = order_.row_of_slot[(gap.first_slot + gap.length_h) % hours];
+    const auto line = row     ? fmt::format(" (line {})", table_.rows[*row].line)
+                      : after ? fmt::format(" (before line {})", table_.rows[*after].line)
+                              : std::string();
+    return fmt::format("{} from {}{}", hours_text(gap.length_h), slot_text(gap.first_slot, hours), line);
+  }
+  /// The longest stretch and the first.
+  std::string stretches_text(const std::vector<bool>& missing) const {
+    const auto gaps = gaps_of(missing);
+    const auto longest = std::max_element(gaps.begin(), gaps.end(),
+                                          [](const Gap& a, const Gap& b) { return a.length_h < b.length_h; });
+    const auto first = std::min_element(gaps.begin(), gaps.end(), [&](const Gap& a, const Gap& b) {
+      return since_first(a) < since_first(b);
+    });
+    if (longest == first)
+      return fmt::format("; the longest stretch, the first too: {}", stretch_text(*first));
+    return fmt::format("; the longest stretch: {}; the first: {}", stretch_text(*longest),
+                       stretch_text(*first));
+  }
   bool is_too_much(std::size_t missing) const {
     return static_cast<double>(missing) > most_missing * static_cast<double>(no_row_.size());
   }

@@ -50,6 +50,7 @@ void read_comment(const Row& comment, SiteFacts& site, Problems& problems) {
   const auto key = in_small_letters(without_blanks(text.substr(0, colon)));
   const auto value = without_blanks(text.substr(colon + 1));
   if (key == "source") site.source = one_line(value, most_source_columns);
+  if (key == "latitude_deg") site.latitude_mark = comment.mark_of(0);
   for (const auto& fact : facts)
     if (key == fact.key) read_fact(fact, comment.mark_of(0), value, site, problems);
 }

@@ -15,6 +15,7 @@ struct SiteFacts {
   std::optional<double> longitude_deg;
   std::optional<double> utc_offset_h;  ///< may still come from the times
   std::optional<double> elevation_m;
+  TextMark latitude_mark;
   std::string source;
   std::vector<std::string> notes;
 };

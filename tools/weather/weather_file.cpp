@@ -10,6 +10,7 @@
 #include "dewgap/errors.hpp"
 #include "tools/answer/plain_text.hpp"
 #include "tools/weather/gaps_kernel.hpp"
+#include "tools/weather/plausible_kernel.hpp"
 #include "tools/weather/site_facts_kernel.hpp"
 
 namespace dewgap::tools {
@@ -139,7 +140,9 @@ class Reading {
     require_site(site, problems_);
     const auto of_slots = in_order_of_year(values.columns, order);
     require_small_gaps(of_slots, order, table, options_.longest_repair_h, problems_);
+    require_percents(of_slots, problems_);
     problems_.stop_if_any();
+    file_.latitude_mark = site.latitude_mark;
     append(file_.notes, site.notes);
     append(file_.notes, order.notes);
     append(file_.notes, values.notes);
@@ -165,7 +168,11 @@ class Reading {
       stop_without_year(error, top, problems_);
     }
     check_clock(file_.year, top, file_, problems_);
+    file_.figures = figures_of(file_.year);
+    require_possible_year(file_.figures, columns.elevation_m, header, problems_);
     problems_.stop_if_any();
+    append(file_.warnings, doubts_about(file_.figures));
+    file_.ignored_columns = header.unknown;
     add_notes_of_filling(filled, file_);
     add_notes_of_models(columns, file_.year.modelled, file_);
     add_note_of_unknown(header, file_);

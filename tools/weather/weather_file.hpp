@@ -29,6 +29,9 @@
 // year closed: global and diffuse by their share of the extraterrestrial, at most 1, beam while the sun is
 // up, a wind's direction along the shorter arc, vapour to at most saturation. Sun of -10 to 0 W/m2, which
 // instruments show at night, counts as 0 and is told.
+//
+// A year that no place on earth has is refused, as shares under per cent are and values in another unit than
+// the column's name says; what is only seldom right is a warning (plausible_kernel.hpp has the limits).
 #pragma once
 
 #include <cstddef>
@@ -38,6 +41,8 @@
 #include <vector>
 
 #include "dewgap/climate/hourly_year.hpp"
+#include "tools/job/toml_tree.hpp"
+#include "tools/weather/weather_figures.hpp"
 
 namespace dewgap::tools {
 
@@ -54,7 +59,11 @@ struct WeatherFile {
   HourlyYear year;
   std::size_t repaired_hours = 0;  ///< hours in which at least one value was filled in
   std::size_t longest_repaired_gap_h = 0;
-  std::vector<std::string> notes;  ///< what was moved, filled in, modelled or left out, a sentence each
+  std::vector<std::string> notes;     ///< what was moved, filled in, modelled or left out, a sentence each
+  std::vector<std::string> warnings;  ///< what is to be doubted, a sentence each
+  std::vector<std::string> ignored_columns;  ///< by name
+  WeatherFigures figures;
+  TextMark latitude_mark;  ///< where the latitude stands
 };
 
 /// A Failure of bad input says everything that is wrong with the file, "name:line:column: what", at most 20
