@@ -31,6 +31,10 @@ The tape alone, over a year of hours, and what the first frosty mornings say of 
   dewgap starter --readings > mornings.csv
   dewgap frost-check window.toml --readings mornings.csv
 
+To leave with the householder, and to cut and drill from:
+  dewgap report window.toml --output report.html
+  dewgap setting-out window.toml --output sheet.html
+
 Should a second pane be fitted inside this single-glazed window, how, and will the gap stay dry?)";
 
 int code(ExitCode exit_code) {
