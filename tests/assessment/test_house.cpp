@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <type_traits>
+
 #include "dewgap/errors.hpp"
 #include "house_cases.hpp"
 
@@ -128,8 +130,11 @@ TEST(House, LikeWindowsTieAndASmallOneIsLast) {
   ASSERT_TRUE(answer.totals->money_saved_per_year);
   EXPECT_NEAR(answer.totals->money_saved_per_year->likely.p50, 0.1 * answer.totals->heat_saved_kWh.likely.p50,
               1e-9);
+  EXPECT_EQ(answer.for_money.basis_because, "");
   cheap.money->cost.reset();
-  EXPECT_EQ(house_of({costly, cheap}).for_money.basis, OrderBasis::heat_saved_per_sheet_area);
+  const auto without = house_of({costly, cheap}).for_money;
+  EXPECT_EQ(without.basis, OrderBasis::heat_saved_per_sheet_area);
+  EXPECT_EQ(without.basis_because, "No cost above 0 was given for: cheap.");
 }
 
 TEST(House, AirLostAddsUpToTheTotalAndPassesTheLimitOnTheWay) {
@@ -157,6 +162,9 @@ TEST(House, WithoutAYearNothingOrdersTheDamp) {
   EXPECT_NE(answer.for_damp.left_out_because.find("left, right"), std::string::npos);
 }
 
+// Least and greatest go with a figure of few cases wherever it goes.
+static_assert(!std::is_convertible_v<CaseSpread, Spread>);
+
 TEST(House, PeoplesRoomsComeFirstForTheDamp) {
   auto hall = dry_sash("hall");
   hall.room.use = RoomUse::hall;
@@ -167,7 +175,12 @@ TEST(House, PeoplesRoomsComeFirstForTheDamp) {
   EXPECT_EQ(answer.for_damp.steps[0].number, 2u);
   EXPECT_TRUE(answer.for_damp.steps[0].peoples_room);
   EXPECT_FALSE(answer.for_damp.steps[1].peoples_room);
-  EXPECT_LE(answer.for_damp.steps[0].value.p10, answer.for_damp.steps[0].value.p50);
+  const auto& mornings = answer.for_damp.steps[0].misty_mornings.value();
+  EXPECT_LE(mornings.spared.least, mornings.spared.p10);
+  EXPECT_LE(mornings.spared.p10, mornings.spared.p50);
+  EXPECT_GE(mornings.spared.greatest, mornings.spared.p90);
+  const auto& front_room = answer.windows.at(0).number == 2 ? answer.windows.at(0) : answer.windows.at(1);
+  EXPECT_EQ(mornings.cases, front_room.assessment.figures->year->cases_run);
 }
 
 TEST(House, RefusesWindowsOfTwoHouses) {

@@ -52,7 +52,9 @@ TEST(MendFirst, ACatchThatStandsOutIsInTheWay) {
   const auto mends = mends_before_fitting(survey);
   ASSERT_EQ(mends.size(), before + 1);
   EXPECT_EQ(mends.front().kind, MendKind::obstacle);
-  EXPECT_NE(mends.front().say.find("9 mm"), std::string::npos);
+  EXPECT_NE(mends.front().say.find("Catch stands 15.0 mm out, the sheet's back is at 6.0 mm"),
+            std::string::npos)
+      << mends.front().say;
 }
 
 TEST(MendFirst, NothingIsNothing) {

@@ -127,6 +127,26 @@ TEST(Rivals, MoneyIsTheUsersOwn) {
   EXPECT_TRUE(find(list, RivalKind::sheet).money->net_present_value.has_value());
 }
 
+TEST(Rivals, CostForEachKilowattHourIsTheUsersCostOverTheSaving) {
+  auto survey = worn_sash_survey();
+  survey.money = MoneyTerms{.price_per_kWh = 0.1, .cost = 90.0};
+  const auto list = rivals(survey, quick_options(), {.repair_and_strip = 30.0});
+  const auto& sheet = find(list, RivalKind::sheet);
+  EXPECT_EQ(sheet.cost, 90.0);
+  ASSERT_TRUE(sheet.cost_per_yearly_kWh.has_value());
+  EXPECT_DOUBLE_EQ(sheet.cost_per_yearly_kWh->p10, 90.0 / sheet.heat_saved_kWh.p90);
+  EXPECT_DOUBLE_EQ(sheet.cost_per_yearly_kWh->p50, 90.0 / sheet.heat_saved_kWh.p50);
+  EXPECT_DOUBLE_EQ(sheet.cost_per_yearly_kWh->p90, 90.0 / sheet.heat_saved_kWh.p10);
+  EXPECT_EQ(find(list, RivalKind::sheet_and_strip).cost, 120.0) << "both are bought";
+  const auto& curtains = find(list, RivalKind::lined_curtains);
+  EXPECT_FALSE(curtains.cost.has_value()) << "none was given, and none is built in";
+  EXPECT_FALSE(curtains.cost_per_yearly_kWh.has_value());
+  survey.money.reset();
+  EXPECT_FALSE(find(rivals(survey, quick_options(), {.repair_and_strip = 30.0}), RivalKind::repair_and_strip)
+                   .cost.has_value())
+      << "without prices there is no money at all";
+}
+
 TEST(Rivals, TheBillCapsThemAll) {
   auto survey = worn_sash_survey();
   survey.building.bill_kWh = 20.0;

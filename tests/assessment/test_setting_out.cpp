@@ -163,17 +163,31 @@ TEST(SettingOut, WhatIsRefusedComesFirst) {
   EXPECT_TRUE(asks_for(survey, "Under 15 mm of timber won't hold a screw: fix a batten first."));
 }
 
+bool warns_of(const std::string& topic, const Survey& survey) {
+  const auto all = cautions_for(survey);
+  return std::any_of(all.begin(), all.end(), [&](const Caution& one) { return one.topic == topic; });
+}
+
+TEST(Cautions, OfBeadsGoOnlyWhereTheyHoldTheSheet) {
+  for (const auto frame : {FrameKind::softwood, FrameKind::steel}) {
+    auto survey = worn_sash_survey();
+    survey.window.frame = frame;
+    EXPECT_FALSE(warns_of("beads", survey));
+    survey.sheet.cover = Cover::reveal;
+    EXPECT_TRUE(warns_of("beads", survey));
+    survey.sheet.material = SheetKind::pet_film;
+    EXPECT_FALSE(warns_of("beads", survey));
+  }
+}
+
 TEST(Cautions, OfTimberAndScrewsGoOnlyWhereSomethingIsScrewed) {
-  const auto warns = [](const Survey& survey) {
-    const auto all = cautions_for(survey);
-    return std::any_of(all.begin(), all.end(), [](const Caution& one) { return one.topic == "timber"; });
-  };
+  const auto warns = [](const Survey& survey) { return warns_of("timber", survey); };
   auto survey = worn_sash_survey();
   EXPECT_TRUE(warns(survey));
   survey.window.frame = FrameKind::steel;
   EXPECT_FALSE(warns(survey));
-  survey.sheet.cover = Cover::reveal;  // battens round the reveal are screwed
-  EXPECT_TRUE(warns(survey));
+  survey.sheet.cover = Cover::reveal;
+  EXPECT_FALSE(warns(survey));
   survey = worn_sash_survey();
   survey.sheet.material = SheetKind::pet_film;
   EXPECT_FALSE(warns(survey));

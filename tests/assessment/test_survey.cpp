@@ -43,6 +43,36 @@ std::vector<Spoiled> spoiled_surveys() {
        }},
       {"window.panes", [](Survey& s) { s.window.pane_count = 0; }},
       {"window.glass_thickness", [](Survey& s) { s.window.glass_thickness_m = 0.4; }},
+      {"window.moves", [](Survey& s) { s.window.moves = SashMoves::inwards; }},
+      {"window.moves",
+       [](Survey& s) {
+         s.window.kind = WindowKind::casement;
+         s.window.moves = SashMoves::sideways;
+       }},
+      {"window.moves",
+       [](Survey& s) {
+         s.window.kind = WindowKind::fixed_light;
+         s.window.moves = SashMoves::outwards;
+       }},
+      {"window.between_sashes",
+       [](Survey& s) {
+         s.window.kind = WindowKind::casement;
+         s.window.between_sashes_m = 0.02;
+       }},
+      {"window.between_sashes", [](Survey& s) { s.window.between_sashes_m = nan_value; }},
+      {"window.handle_stands_out", [](Survey& s) { s.window.handle_stands_out_m = 0.3; }},
+      {"window.stay_stands_out", [](Survey& s) { s.window.stay_stands_out_m = -0.001; }},
+      {"window.shutter", [](Survey& s) { s.window.shutter.clearance_m = 2.1; }},
+      {"window.blind", [](Survey& s) { s.window.blind.clearance_m = nan_value; }},
+      {"sheet.grade",
+       [](Survey& s) {
+         s.sheet.material = SheetKind::petg;
+         s.sheet.grade = SheetGrade::cast;
+       }},
+      {"sheet.stock",
+       [](Survey& s) {
+         s.sheet.stock = StockSize{0.0, 2.0};
+       }},
       {"window.glass_to_fixing_face", [](Survey& s) { s.window.glass_to_fixing_face_m = {0.3}; }},
       {"window.glass_to_fixing_face",
        [](Survey& s) {

@@ -172,6 +172,13 @@ TEST(YearRun, WhatIsOffered) {
   survey.settle_first.protection.reset();
   EXPECT_FALSE(is_offered(VentOption::weep_to_outdoors, survey));
   EXPECT_TRUE(is_offered(VentOption::off_in_summer, survey));
+  survey = worn_sash_survey();
+  survey.window.frame = FrameKind::hardwood;
+  EXPECT_TRUE(is_offered(VentOption::weep_to_outdoors, survey));
+  for (const auto frame : {FrameKind::steel, FrameKind::aluminium, FrameKind::pvc_u}) {
+    survey.window.frame = frame;
+    EXPECT_FALSE(is_offered(VentOption::weep_to_outdoors, survey));
+  }
 }
 
 TEST(YearRun, MetalFramesHaveNoTimber) {

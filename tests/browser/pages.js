@@ -19,12 +19,24 @@ export function dewgap(...options) {
   return execFileSync(program, options, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'], maxBuffer: 1e8 });
 }
 
-/** Path of the page of a job's text; also of a job that has no file. */
-export function reportOf(jobText, ...options) {
+/** Path of the page that a verb makes of a job's text. */
+export function pageOf(verb, jobText, ...options) {
   const start = join(folder, `${++made}`);
   writeFileSync(`${start}.toml`, jobText);
-  dewgap('report', `${start}.toml`, ...quick, '--output', `${start}.html`, ...options);
+  const effort = options.includes('--samples') ? [] : quick;
+  dewgap(verb, `${start}.toml`, ...effort, '--output', `${start}.html`, ...options);
   return `${start}.html`;
+}
+
+export function reportOf(jobText, ...options) {
+  return pageOf('report', jobText, ...options);
+}
+
+/** Path of the card to fill in at a window. */
+export function surveyCard() {
+  const path = join(folder, 'survey-card.html');
+  dewgap('survey-card', '--output', path);
+  return path;
 }
 
 export function exampleText(name) {

@@ -1,12 +1,10 @@
 // The report in a browser: alone, by keyboard, on a phone, on paper, with hostile names.
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { after, before, describe, test } from 'node:test';
+import { clippedText, graveFaults, overflow, pagesOnPaper } from './faults.js';
 import { hostileNames, jobNamed } from './hostile.js';
 import { dewgap, exampleText, launch, money, open, reportOf } from './pages.js';
 
-const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 const widths = [360, 768, 1280];
 const examples = {
   'fit after something': ['old-sash.toml', '--money', money],
@@ -25,23 +23,6 @@ before(async () => {
 });
 after(() => browser.close());
 
-async function overflow(page) {
-  return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-}
-
-/** Text in a page that stands outside its window or its drawing. */
-async function clippedText(page) {
-  return page.evaluate(() => [...document.querySelectorAll('svg text')]
-    .filter((text) => {
-      const box = text.getBoundingClientRect();
-      const frame = text.ownerSVGElement.getBoundingClientRect();
-      const slack = 1;
-      return box.width > 0 && (box.left < frame.left - slack || box.right > frame.right + slack ||
-        box.top < frame.top - slack || box.bottom > frame.bottom + slack);
-    })
-    .map((text) => text.textContent));
-}
-
 for (const name of Object.keys(examples)) {
   describe(`a report that says ${name}`, () => {
     test('asks for nothing but itself', async () => {
@@ -54,12 +35,7 @@ for (const name of Object.keys(examples)) {
 
     test('has no serious fault for those who need help to read it', async () => {
       const { page, close } = await open(browser, paths[name]);
-      // The page's own policy lets no script in: the checker goes past it, as an extension would.
-      await page.evaluate(readFileSync(axe, 'utf8') + '; undefined');
-      await page.evaluate(() => document.querySelectorAll('details').forEach((part) => { part.open = true; }));
-      const { violations } = await page.evaluate(() => window.axe.run());
-      const grave = violations.filter(({ impact }) => ['serious', 'critical'].includes(impact));
-      assert.deepEqual(grave.map(({ id, nodes }) => [id, nodes[0].html.slice(0, 200)]), []);
+      assert.deepEqual(await graveFaults(page), []);
       assert.ok((await page.$$('h1')).length === 1, 'one first heading');
       await close();
     });
@@ -106,8 +82,7 @@ async function householderPages(page) {
     content: '.appendices { display: none } article:nth-last-of-type(1 of .householder) .leaf:last-of-type ' +
       '{ break-after: auto !important }',
   });
-  const pdf = await page.pdf({ preferCSSPageSize: true });
-  return (pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []).length;
+  return pagesOnPaper(page);
 }
 
 test('the skip link leads to the answer', async () => {

@@ -98,6 +98,17 @@ TEST(CutList, FillsOneSheetByHand) {
   EXPECT_EQ(none.groups[0].do_not_fit.size(), 1u);
 }
 
+TEST(CutList, AWindowsOwnStockMakesAGroupOfItsOwn) {
+  auto small = window_of("B", 0.5, 0.5);
+  small.stock = StockSize{1.0, 1.2};
+  const auto list = cut_list({window_of("A", 0.5, 0.5), small, window_of("C", 0.5, 0.5)});
+  ASSERT_EQ(list.groups.size(), 2u);
+  EXPECT_EQ(list.groups[0].pieces.size(), 1u);
+  EXPECT_EQ(list.groups[0].stock.width_m, 1.0);
+  EXPECT_EQ(list.groups[1].pieces.size(), 2u);
+  EXPECT_EQ(list.groups[1].stock.width_m, usual_stock(SheetKind::acrylic).width_m);
+}
+
 int count_of(const CutList& list, ShoppingKind kind) {
   int count = 0;
   for (const auto& item : list.shopping) count += item.kind == kind ? item.count : 0;
@@ -125,6 +136,9 @@ TEST(CutList, RejectsBadInput) {
   EXPECT_THROW(cut_list({}, {.kerf_m = -0.001}), InvalidInput);
   EXPECT_THROW(cut_list({}, {.tape_roll_m = std::nan("")}), InvalidInput);
   EXPECT_THROW(cut_list({}, {.stock = StockSize{0.0, 1.0}}), InvalidInput);
+  auto window = window_of("A", 0.5, 0.5);
+  window.stock = StockSize{0.0, 1.0};
+  EXPECT_THROW(cut_list({window}), InvalidInput);
 }
 
 }  // namespace

@@ -85,6 +85,12 @@ Assessment::Figures hand_made_figures() {
   figures.width_checks = {{0.5, Headline::fit_after, VentOption::sealed, 0.9},
                           {2.0, Headline::leave, VentOption::sealed, 0.6}};
   figures.plan = hand_made_plan();
+  figures.cut.sun = {.sentence = "In full sun the sheet reaches about 41 C, it bears 70 C.",
+                     .sheet_C = 41.2,
+                     .limit_C = 70.0,
+                     .margin_K = 28.8,
+                     .without_blind_C = 41.2,
+                     .behind_dark_blind_C = 57.3};
   figures.remedies = {"Leave the small fan running."};
   figures.flags.raise(ValidityFlag::gap_wide_correlations_differ);
   figures.samples = 256;

@@ -49,6 +49,14 @@ std::string replaced(std::string text, const std::string& from, const std::strin
   return text;
 }
 
+std::string example_house_of(std::size_t windows) {
+  const auto text = text_of(examples_dir + "/house/quince-row.toml");
+  std::size_t end = 0;
+  for (std::size_t i = 0; i <= windows && end != std::string::npos; ++i)
+    end = text.find("[[windows]]", end + 1);
+  return text.substr(0, end);
+}
+
 std::vector<std::string> example_jobs() {
   auto jobs = files_in(examples_dir, ".toml");
   std::erase_if(jobs, [](const std::string& path) { return path.ends_with("money.toml"); });

@@ -1,6 +1,7 @@
 // Runs the command line in-process, and the files that the tests read.
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -28,6 +29,9 @@ std::string replaced(std::string text, const std::string& from, const std::strin
 inline const std::string examples_dir = DEWGAP_EXAMPLES_DIR;
 inline const std::string tools_test_dir = DEWGAP_TOOLS_TEST_DIR;
 inline const std::string tools_dir = DEWGAP_TOOLS_DIR;
+
+/// The example house with its first so many windows alone: a report takes seconds for each.
+std::string example_house_of(std::size_t windows);
 
 /// The example jobs: every TOML file of examples/ but the money file.
 std::vector<std::string> example_jobs();

@@ -57,6 +57,14 @@ TEST(GivenValue, FacingInDegreesIsMeasuredInAWordDescribed) {
   EXPECT_EQ(kept("window", "facing = \"north\"").at(0).basis, Basis::described);
 }
 
+TEST(GivenValue, AClearanceIsMeasuredAndItsAbsenceDescribed) {
+  EXPECT_EQ(one(kept("window", "blind_mm = 60").at(0)), GivenScalar(std::int64_t{60}));
+  EXPECT_EQ(kept("window", "blind_mm = 60").at(0).unit, "mm");
+  EXPECT_EQ(one(kept("window", "blind_mm = \"None\"").at(0)), GivenScalar("none"));
+  EXPECT_EQ(kept("window", "blind_mm = \"none\"").at(0).basis, Basis::described);
+  EXPECT_EQ(kept("window", "blind_mm = \"none\"").at(0).unit, "");
+}
+
 TEST(GivenValue, WhatIsNotKnownOrRefusedIsNotKept) {
   EXPECT_TRUE(kept("window", "screw_depth_mm = \"not known\"").empty());
   EXPECT_TRUE(kept("window", "screw_depth_mm = -3").empty());

@@ -42,6 +42,15 @@ TEST(JsonAnswer, RecordsWhatTheFilesGiveAsTheyGiveIt) {
   EXPECT_EQ(answer.at("money").at("terms").at(0).at("value").get<double>(), 0.12);
 }
 
+TEST(JsonAnswer, AShareIsNeverBeyondTheWhole) {
+  auto job = hand_made_answer();
+  job.assessment.figures->agree_share = 1.0 + 4e-16;  // weights summed
+  const auto answer = json::parse(tools::json_answer(job));
+  EXPECT_EQ(answer.at("vent").at("share_of_plausible_cases_that_agree").get<double>(), 1.0);
+  job.assessment.figures->agree_share = 1.1;
+  EXPECT_THROW(tools::json_answer(job), std::domain_error);
+}
+
 TEST(JsonAnswer, AnOddNameComesBackAsItWas) {
   auto job = hand_made_answer();
   job.survey.name = "a \"quoted\" \x1B[31m \xD7\x97 \xE2\x80\xAE name";

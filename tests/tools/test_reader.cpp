@@ -35,6 +35,30 @@ TEST(Reader, TheShortestJobLeavesTheRestUnknown) {
   EXPECT_TRUE(survey.joints.feelers.empty());
 }
 
+TEST(Reader, PartsInTheWayAndWhatTheSupplierHas) {
+  const auto unknown = read_well(shortest_job);
+  EXPECT_FALSE(unknown.window.moves);
+  EXPECT_FALSE(unknown.window.blind.there);
+  EXPECT_EQ(unknown.sheet.grade, SheetGrade::not_known);
+  EXPECT_FALSE(unknown.sheet.stock);
+  auto job = test::replaced(shortest_job, "[sheet]\n",
+                            "moves = \"outwards\"\nhandle_stands_out_mm = 31\nstay_stands_out_mm = 8\n"
+                            "shutter_mm = \"none\"\nblind_mm = -4\n[sheet]\n");
+  const auto survey = read_well(job + "grade = \"cast\"\nstock_mm = [1250, 2050]\n");
+  EXPECT_EQ(survey.window.moves, SashMoves::outwards);
+  EXPECT_DOUBLE_EQ(survey.window.handle_stands_out_m.value(), 0.031);
+  EXPECT_DOUBLE_EQ(survey.window.stay_stands_out_m.value(), 0.008);
+  EXPECT_EQ(survey.window.shutter.there, HungPart::There::no);
+  EXPECT_FALSE(survey.window.shutter.clearance_m);
+  EXPECT_EQ(survey.window.blind.there, HungPart::There::yes);
+  EXPECT_DOUBLE_EQ(survey.window.blind.clearance_m.value(), -0.004);
+  EXPECT_EQ(survey.sheet.grade, SheetGrade::cast);
+  EXPECT_DOUBLE_EQ(survey.sheet.stock.value().height_m, 2.05);
+  auto sash = test::replaced(shortest_job, "\"casement\"", "\"sliding sash\"");
+  sash = test::replaced(sash, "[sheet]\n", "between_sashes_mm = 14\n[sheet]\n");
+  EXPECT_DOUBLE_EQ(read_well(sash).window.between_sashes_m.value(), 0.014);
+}
+
 TEST(Reader, FillsEveryPartOfTheSurvey) {
   const auto survey = read_well(test::text_of(test::examples_dir + "/old-sash.toml"));
   EXPECT_EQ(survey.window.kind, WindowKind::sliding_sash);

@@ -155,12 +155,36 @@ TEST(Report, AHouseHasAPageOfItsOwnAndAPartForEachWindow) {
   EXPECT_NE(html.find("id=\"window-5\""), std::string::npos);
 }
 
+std::string tried_first_part(const std::string& line) {
+  const auto job = replaced(text_of(sash), "[job]\n", "[job]\n" + line);
+  const auto html = out_of("report", "-", {"--window-hours", "0"}, job);
+  const auto begin = html.find("What was tried first");
+  return html.substr(begin, html.find("</ul>", begin) - begin);
+}
+
+TEST(Report, SaysWhatWasTriedFirstInTheJobsWords) {
+  const auto told = tried_first_part("tried_first = \"Putty & <b>wedges</b>, two winters\"\n");
+  EXPECT_NE(told.find("In the words of the job: <bdi>Putty &amp; &lt;b&gt;wedges"), std::string::npos)
+      << told;
+  EXPECT_EQ(told.find("nobody has said"), std::string::npos);
+  for (const auto* line : {"", "tried_first = \"not known\"\n", "tried_first = \" \"\n"}) {
+    const auto untold = tried_first_part(line);
+    EXPECT_NE(untold.find("nobody has said"), std::string::npos) << untold;
+    EXPECT_EQ(untold.find("In the words"), std::string::npos);
+  }
+  const auto too_long = "[job]\ntried_first = \"" + std::string(401, 'x') + "\"\n";
+  const auto refused = run_cli({"report", "-"}, replaced(text_of(sash), "[job]\n", too_long));
+  EXPECT_EQ(refused.exit_code, 2);
+  EXPECT_NE(refused.err.find("job.tried_first"), std::string::npos) << refused.err;
+}
+
 TEST(FigureText, HasOneFormForEachKind) {
   const Json spread{{"p10", 4.56}, {"p50", 4.94}, {"p90", 5.21}};
   EXPECT_EQ(tools::figure_text(spread, "1"), "4.9 (4.6 to 5.2)");
   EXPECT_EQ(tools::figure_text(spread, "range"), "5 to 5");
   EXPECT_EQ(tools::figure_text(spread, "range1"), "4.6 to 5.2");
-  EXPECT_EQ(tools::figure_text(Json{{"p50", 3.0}, {"least", 0.0}, {"greatest", 9.0}}, "0"), "3 (0 to 9)");
+  EXPECT_EQ(tools::figure_text(Json{{"p50", 3.0}, {"least", 0.0}, {"greatest", 9.0}}, "0"),
+            "3 (all cases: 0 to 9)");
   EXPECT_EQ(tools::figure_text(-0.04, "1"), "0.0");
   EXPECT_EQ(tools::figure_text(0.26, "+1"), "+0.3");
   EXPECT_EQ(tools::figure_text(-0.26, "+1"), "-0.3");

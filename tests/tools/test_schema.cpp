@@ -1,20 +1,12 @@
-// Real output against the published schema. Alone in its file: the validator is slow to compile.
+// Real output of assess, vent and year and of a house against the published schemas.
 #include <gtest/gtest.h>
 
 #include <nlohmann/json.hpp>
 
-#pragma GCC diagnostic push
-#pragma GCC diagnostic ignored "-Wall"
-#include <valijson/adapters/nlohmann_json_adapter.hpp>
-#include <valijson/schema.hpp>
-#include <valijson/schema_parser.hpp>
-#include <valijson/validation_results.hpp>
-#include <valijson/validator.hpp>
-#pragma GCC diagnostic pop
-
 #include "hand_made_advice.hpp"
 #include "hand_made_answer.hpp"
 #include "run_cli.hpp"
+#include "schema_complaints.hpp"
 #include "tools/answer/json_answer.hpp"
 #include "tools/answer/json_house.hpp"
 #include "tools/answer/json_vent.hpp"
@@ -24,24 +16,6 @@ namespace dewgap::test {
 namespace {
 
 using nlohmann::json;
-using Adapter = valijson::adapters::NlohmannJsonAdapter;
-
-/// Complaints of the schema about an answer, a line each; empty when it fits.
-std::string complaints(const json& answer, const std::vector<std::string>& arguments = {"schema"}) {
-  const json document = json::parse(run_cli(arguments).out);
-  valijson::Schema schema;
-  valijson::SchemaParser(valijson::SchemaParser::kDraft7).populateSchema(Adapter(document), schema);
-  valijson::Validator validator;
-  valijson::ValidationResults results;
-  if (validator.validate(schema, Adapter(answer), &results)) return {};
-  std::string all;
-  valijson::ValidationResults::Error error;
-  while (results.popError(error)) {
-    for (const auto& step : error.context) all += step;
-    all += ": " + error.description + "\n";
-  }
-  return all.empty() ? "refused without a reason" : all;
-}
 
 TEST(Schema, FitsEveryExample) {
   for (const auto& path : example_jobs())
@@ -120,8 +94,7 @@ TEST(Schema, FitsYears) {
   const std::vector<std::string> schema{"schema", "--year"};
   for (const auto* name : {"/hold-way-out.toml", "/old-sash.toml", "/steel-casement.toml"})
     for (const auto* option : {"sealed", "off_in_summer"}) {
-      const auto result =
-          run_cli({"year", examples_dir + name, "--option", option, "--case", "1", "--json"});
+      const auto result = run_cli({"year", examples_dir + name, "--option", option, "--case", "1", "--json"});
       ASSERT_EQ(result.exit_code, 0) << result.err;
       EXPECT_EQ(complaints(json::parse(result.out), schema), "") << name;
     }

@@ -29,6 +29,7 @@ struct Size {
 Survey survey_of(Size size, double face_m) {
   Survey survey;
   survey.name = hostile;
+  survey.place.nearest = "london";
   survey.window.opening_widths_m = {size.width_m, size.width_m, size.width_m};
   survey.window.opening_heights_m = {size.height_m, size.height_m, size.height_m};
   survey.window.glass_to_fixing_face_m = {0.032};
@@ -49,6 +50,7 @@ AnsweredJob job_of(Size size, double face_m, std::vector<BreaksWanted> breaks) {
   input.load = {0.0, 0.0};
   job.assessment.figures->plan = plan_sheet(input);
   job.assessment.figures->plan->refused.clear();
+  job.assessment.figures->cut = cut_check(job.survey, job.assessment.figures->plan);
   return job;
 }
 
@@ -157,7 +159,9 @@ TEST(SettingOut, LeaveSaysWhyAndHasNothingToCut) {
 
 TEST(SettingOut, ARefusedJobSaysWhyInThePlaceOfTheDrawing) {
   auto answered = job_of({0.9, 1.5}, 0.045, {});
-  answered.assessment.figures->plan->refused = {{RefusalKind::timber_too_thin, "The timber is 9 mm deep."}};
+  auto& figures = *answered.assessment.figures;
+  figures.plan->refused = {{RefusalKind::timber_too_thin, "The timber is 9 mm deep."}};
+  figures.cut = cut_check(answered.survey, figures.plan);
   const auto house = house_of(std::move(answered));
   const auto job = job_to_set(house);
   EXPECT_EQ(job.windows.at(0).state, WorkState::refused);
@@ -166,6 +170,23 @@ TEST(SettingOut, ARefusedJobSaysWhyInThePlaceOfTheDrawing) {
   EXPECT_NE(html.find("The timber is 9 mm deep."), std::string::npos);
   EXPECT_EQ(html.find("cut width"), std::string::npos);
   EXPECT_NE(csv_setting_out(job).find("# 1: "), std::string::npos);
+}
+
+TEST(SettingOut, ARefusedWindowHasItsOpeningDrawnAndNoSheet) {
+  for (const Size size : {Size{0.15, 0.15}, Size{0.9, 1.5}, Size{0.4, 3.9}, Size{3.9, 0.4}}) {
+    SCOPED_TRACE(testing::Message() << size.width_m << " x " << size.height_m);
+    auto answered = job_of(size, 0.045, {});
+    answered.assessment.figures->cut.against = {{MendKind::obstacle, "A handle is in the way."}};
+    const auto house = house_of(std::move(answered));
+    const auto job = job_to_set(house);
+    expect_text_is_clear(refused_opening_drawing(job.windows.at(0), "r"));
+    for (const auto& page : {html_setting_out(job), svg_setting_out(job)}) {
+      EXPECT_NE(page.find("not to be cut"), std::string::npos);
+      EXPECT_NE(page.find("A handle is in the way."), std::string::npos);
+      for (const std::string banned : {"cut width", "cut height", "TOP"})
+        EXPECT_EQ(page.find(banned), std::string::npos) << banned;
+    }
+  }
 }
 
 TEST(SettingOut, WindowsOfAHouseShareOneCutListWithoutThoseOnHold) {

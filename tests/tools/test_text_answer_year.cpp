@@ -45,6 +45,8 @@ TEST(TextAnswerOfAYear, AYearOfHoursTellsItsCostAndNoShareTwice) {
       text, "At other widths of our guesses, steady: FIT AFTER (90 % at half), LEAVE (60 % at double)."))
       << text;
   EXPECT_TRUE(holds(text, "Year of hours: 40 cases, 2.8 million window-hours.")) << text;
+  job.assessment.figures->year->samples = 57;
+  EXPECT_EQ(tools::text_answer(job), text) << "a case that was picked again is no other case";
   EXPECT_FALSE(holds(text, "Most hangs on")) << "told by what would change it";
 }
 
@@ -57,7 +59,7 @@ TEST(TextAnswerOfAYear, AYearWithoutSharesLeavesTheSteadyOnes) {
   EXPECT_TRUE(holds(text, "Year of hours: 40 cases")) << text;
   job.weather = tools::UsedWeather{};
   EXPECT_TRUE(holds(tools::text_answer(job), "Year of hours, weather of your file: 40 cases"));
-  job.assessment.figures->year->samples = 0;
+  job.assessment.figures->year->cases_run = 0;
   EXPECT_FALSE(holds(tools::text_answer(job), "Year of hours"));
 }
 

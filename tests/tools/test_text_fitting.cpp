@@ -54,18 +54,35 @@ TEST(TextFitting, BeadsHaveNoMarks) {
   for (const auto* part : {"pilot", "screws 12", "from left"}) EXPECT_FALSE(holds(text, part)) << part;
 }
 
-TEST(TextFitting, TapeAloneAndABattenToComeHaveNoMarks) {
+TEST(TextFitting, TapeAloneHasNoMarks) {
   auto job = hand_made_answer();
   plan_of(job).fixing = FixingKind::tape_only;
-  EXPECT_TRUE(holds(text_of_answer(job), "FIX: tape or magnetic strip alone, nothing drilled. Tape 4.92 m."));
-  plan_of(job).batten_first = true;
-  plan_of(job).batten_reason = "Too little timber: a batten.";
-  plan_of(job).reasons = {"Too little timber: a batten."};
-  job.assessment.after = plan_of(job).reasons;
   const auto text = text_of_answer(job);
-  EXPECT_TRUE(holds(text, "FIX: a batten first; then ask again for the marks.")) << text;
-  EXPECT_EQ(text.find("Too little timber"), text.rfind("Too little timber")) << "told once";
+  EXPECT_TRUE(holds(text, "FIX: tape or magnetic strip alone, nothing drilled. Tape 4.92 m.")) << text;
   EXPECT_FALSE(holds(text, "pilot"));
+}
+
+TEST(TextFitting, WhatStandsAgainstItIsInThePlaceOfTheSize) {
+  auto job = hand_made_answer();
+  auto& against = job.assessment.figures->cut.against;
+  against = {{MendKind::setting_out, "Too little timber: a batten."}};
+  auto text = text_of_answer(job);
+  EXPECT_TRUE(holds(text, "DO NOT CUT YET: Too little timber: a batten.")) << text;
+  for (const auto* part : {"CUT: ", "FIX", "943", "pilot", "from left"})
+    EXPECT_FALSE(holds(text, part)) << part;
+  against.push_back({MendKind::obstacle, "A handle is in the way."});
+  text = text_of_answer(job);
+  EXPECT_TRUE(holds(text, "DO NOT CUT YET: Too little timber: a batten. And 1 more, above.")) << text;
+  job.assessment.headline = Headline::leave;
+  EXPECT_FALSE(holds(text_of_answer(job), "CUT"));
+}
+
+TEST(TextFitting, TheSunIsToldWhereItHasToBeMinded) {
+  auto job = hand_made_answer();
+  EXPECT_FALSE(holds(text_of_answer(job), "full sun the sheet reaches"));
+  auto& sun = job.assessment.figures->cut.sun;
+  sun.severity = FitSeverity::mind;
+  EXPECT_TRUE(holds(text_of_answer(job), "SUN: In full sun the sheet reaches about 41 C"));
 }
 
 TEST(TextFitting, WeepHolesAreNotDeniedBesideATapedSheet) {
@@ -92,7 +109,7 @@ TEST(TextFitting, APilotWithoutADepthIsGivenNone) {
 TEST(TextFitting, WithoutAPlanTheCutIsNotYet) {
   auto job = hand_made_answer();
   job.assessment.figures->plan.reset();
-  EXPECT_TRUE(holds(text_of_answer(job), "CUT: not yet: see above."));
+  EXPECT_TRUE(holds(text_of_answer(job), "DO NOT CUT YET: see above."));
   job.assessment.headline = Headline::leave;
   EXPECT_FALSE(holds(text_of_answer(job), "CUT"));
 }

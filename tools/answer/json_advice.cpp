@@ -23,13 +23,13 @@ Json option_figures(const OptionAdvice& option, std::size_t cases) {
     return case_spread(figure, cases, factor);
   };
   Json json{
-      {"share_acceptable", finite(option.acceptable_share)},
-      {"share_best", finite(option.best_share)},
+      {"share_acceptable", share(option.acceptable_share)},
+      {"share_best", share(option.best_share)},
       {"share_by_band",
-       {{"dry", finite(option.band_share[0])},
-        {"harmless_mist", finite(option.band_share[1])},
-        {"runs", finite(option.band_share[2])},
-        {"damages", finite(option.band_share[3])}}},
+       {{"dry", share(option.band_share[0])},
+        {"harmless_mist", share(option.band_share[1])},
+        {"runs", share(option.band_share[2])},
+        {"damages", share(option.band_share[3])}}},
       {"hours_wet_h", spread(option.hours_wet)},
       {"longest_wet_run_h", spread(option.longest_wet_run_h)},
       {"peak_film_g_m2", spread(option.peak_film_g_m2)},
@@ -62,7 +62,7 @@ Json deciders(const VentAdvice& advice) {
                     {"label", decider.label},
                     {"settle_by", decider.settle_by},
                     {"guessed", decider.guessed},
-                    {"share_of_wetness", finite(decider.rank_measure)}});
+                    {"share_of_wetness", share(decider.rank_measure)}});
   return list;
 }
 
@@ -82,7 +82,7 @@ Json reading(const Morning& morning) {
   one["mist"] = key_of(given.mist);
   one["used"] = morning.used;
   if (!morning.used) one["why_not"] = morning.why_not;
-  if (morning.foretold_share) one["foretold_share"] = finite(*morning.foretold_share);
+  if (morning.foretold_share) one["foretold_share"] = share(*morning.foretold_share);
   return one;
 }
 
@@ -113,7 +113,7 @@ Json air(const VentAdvice& advice) {
     return case_spread(flow_m3_s, advice.cases_run, litres_an_hour.per_base);
   };
   return {{"way", word_of(advice.air.way)},
-          {"share_of_cases", finite(advice.air.share)},
+          {"share_of_cases", share(advice.air.share)},
           {"reason", advice.air.reason},
           {"cold_air_from_room_l_h", litres_spread(advice.air.from_room_m3_s)},
           {"cold_air_from_outdoors_l_h", litres_spread(advice.air.from_outdoors_m3_s)}};
@@ -127,7 +127,7 @@ void add_choice(Json& json, const VentAdvice& advice) {
   json["options"] = options(advice);
   json["as_it_is"] = option_figures(advice.as_it_is, advice.cases_run);
   json["air"] = air(advice);
-  json["share_acceptable_with_200_mm_of_tape_lifted"] = finite(advice.lifted_tape_acceptable_share);
+  json["share_acceptable_with_200_mm_of_tape_lifted"] = share(advice.lifted_tape_acceptable_share);
   json["deciders"] = deciders(advice);
   json["moved_most"] = advice.moved_most;
   json["flip"] = advice.flip;
@@ -178,7 +178,7 @@ Json advice(const VentAdvice& advice) {
   if (!advice.options.empty()) add_choice(json, advice);
   json["evidence"] = evidence(advice.evidence);
   json["readings"] = readings(advice);
-  if (advice.mornings_foretold_share) json["least_foretold_share"] = finite(*advice.mornings_foretold_share);
+  if (advice.mornings_foretold_share) json["least_foretold_share"] = share(*advice.mornings_foretold_share);
   json["weather"] = weather(advice.weather_source, advice.modelled);
   json["samples"] = advice.samples;
   json["cases_run"] = advice.cases_run;

@@ -39,7 +39,9 @@ void add_figures(Json& answer, const AnsweredJob& job) {
   if (job.weather) answer["weather_file"] = json_parts::weather_file(*job.weather);
   answer["now_and_with_sheet"] = json_parts::now_and_with_sheet(figures.now_and_with);
   if (figures.money) answer["money"] = json_parts::money(job);
-  if (figures.plan) answer["cut_and_fix"] = json_parts::cut_and_fix(*figures.plan);
+  if (may_be_cut(job.assessment)) answer["cut_and_fix"] = json_parts::cut_and_fix(*figures.plan);
+  if (!figures.cut.against.empty()) answer["do_not_cut_yet"] = json_parts::do_not_cut_yet(figures.cut);
+  answer["sun_on_sheet"] = json_parts::sun_on_sheet(figures.cut.sun);
   answer["look_first"] = figures.settle_first;
   answer["remedies"] = figures.remedies;
   answer["guessed"] = figures.guessed;

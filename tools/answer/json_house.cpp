@@ -7,6 +7,7 @@
 namespace dewgap::tools {
 namespace {
 
+using json_parts::case_spread;
 using json_parts::finite;
 using json_parts::Json;
 using json_parts::spread;
@@ -25,7 +26,7 @@ Json window_summary(const AnsweredHouse& house, const HouseWindow& window) {
   json["after"] = assessment.after;
   json["provisional"] = figures.provisional;
   json["vent_choice"] = json_word(figures.vent);
-  json["share_of_plausible_cases_that_agree"] = finite(figures.agree_share);
+  json["share_of_plausible_cases_that_agree"] = json_parts::share(figures.agree_share);
   json["heat_saved_kWh_per_year"] = spread(figures.now_and_with.heat_saved_kWh);
   json["draught_now_m3_h"] = spread(figures.now_and_with.draught_before_m3_h);
   json["draught_with_sheet_m3_h"] = spread(figures.now_and_with.draught_after_m3_h);
@@ -46,7 +47,7 @@ Json totals(const AnsweredHouse& house) {
             {"ventilation_needed_instead_m3_h", total(totals.ventilation_needed_m3_h)}};
   if (totals.bill_kWh)
     json["capped_by_bill"] = {{"bill_kWh_per_year", finite(*totals.bill_kWh)},
-                              {"share_of_cases_capped", finite(totals.capped_share)}};
+                              {"share_of_cases_capped", json_parts::share(totals.capped_share)}};
   if (totals.money_saved_per_year) {
     json["saved_currency_per_year"] = total(*totals.money_saved_per_year);
     json["currency"] = house.windows.front().currency;
@@ -71,11 +72,17 @@ Json step(const AnsweredHouse& house, const OrderStep& step, OrderBasis basis) {
   Json json{{"place", step.place},
             {"number", step.number},
             {"name", house.window(step.number).survey.name},
-            {value_key(basis), spread(step.value)},
             {"air_lost_so_far_m3_h", spread(step.air_lost_so_far_m3_h)}};
-  if (step.misty_mornings_now) json["misty_mornings_now_per_year"] = spread(*step.misty_mornings_now);
-  if (step.misty_mornings_with) json["misty_mornings_with_per_year"] = spread(*step.misty_mornings_with);
-  if (basis == OrderBasis::misty_mornings_spared) json["peoples_room"] = step.peoples_room;
+  if (!step.misty_mornings) {
+    json[value_key(basis)] = spread(step.saving);
+    return json;
+  }
+  const auto& mornings = *step.misty_mornings;
+  json[value_key(basis)] = case_spread(mornings.spared, mornings.cases);
+  json["misty_mornings_now_per_year"] = case_spread(mornings.now, mornings.cases);
+  json["misty_mornings_with_per_year"] = case_spread(mornings.with_sheet, mornings.cases);
+  json["cases_run"] = mornings.cases;
+  json["peoples_room"] = step.peoples_room;
   return json;
 }
 
@@ -83,6 +90,7 @@ Json order(const AnsweredHouse& house, const HouseOrder& order) {
   Json steps = Json::array();
   for (const auto& one : order.steps) steps.push_back(step(house, one, order.basis));
   Json json{{"by", name_of(order.basis)}, {"steps", steps}, {"left_out", order.left_out_because}};
+  if (!order.basis_because.empty()) json["not_by_cost_because"] = order.basis_because;
   if (order.passes_limit_at) json["passes_ventilation_limit_at"] = *order.passes_limit_at;
   if (order.may_pass_limit_at) json["may_pass_ventilation_limit_at"] = *order.may_pass_limit_at;
   return json;

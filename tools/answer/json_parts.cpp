@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
@@ -12,6 +13,13 @@ double finite(double value) {
   return value;
 }
 
+double share(double value) {
+  constexpr double rounding = 1e-9;
+  if (!(value >= -rounding && value <= 1.0 + rounding))
+    throw std::domain_error("a share is not between 0 and 1");
+  return std::clamp(value, 0.0, 1.0);
+}
+
 Json spread(const Spread& spread, double factor) {
   return {{"p10", finite(factor * spread.p10)},
           {"p50", finite(factor * spread.p50)},
@@ -20,10 +28,22 @@ Json spread(const Spread& spread, double factor) {
 
 namespace {
 
+std::string_view word_of(BlindThere blind) {
+  switch (blind) {
+    case BlindThere::not_known:
+      return "not_known";
+    case BlindThere::no:
+      return "no";
+    case BlindThere::yes:
+      return "yes";
+  }
+  return "not_known";
+}
+
 Json vent_option(const VentOutcome& outcome) {
   return {{"option", json_word(outcome.option)},
-          {"share_dry_in_coldest_month", finite(outcome.dry_share)},
-          {"share_acceptable", finite(outcome.acceptable_share)},
+          {"share_dry_in_coldest_month", share(outcome.dry_share)},
+          {"share_acceptable", share(outcome.acceptable_share)},
           {"coldest_month_margin_K", spread(outcome.month_margin_K)},
           {"frost_night_margin_K", spread(outcome.frost_night_margin_K)},
           {"coldest_month_condensation_g_m2h", spread(outcome.month_condensation_g_m2h)},
@@ -32,11 +52,11 @@ Json vent_option(const VentOutcome& outcome) {
           {"air_through_gap_m3_h", spread(outcome.air_through_gap_m3_h)},
           {"heat_penalty_kWh_per_year", spread(outcome.heat_penalty_kWh)},
           {"share_of_cases_by_way_of_the_air",
-           {{"inwards", finite(outcome.share_inwards)},
-            {"outwards", finite(outcome.share_outwards)},
-            {"both_ways", finite(outcome.share_both_ways)},
-            {"room_side", finite(outcome.share_room_side)},
-            {"still", finite(outcome.share_still)}}}};
+           {{"inwards", share(outcome.share_inwards)},
+            {"outwards", share(outcome.share_outwards)},
+            {"both_ways", share(outcome.share_both_ways)},
+            {"room_side", share(outcome.share_room_side)},
+            {"still", share(outcome.share_still)}}}};
 }
 
 }  // namespace
@@ -48,8 +68,8 @@ Json vent(const Assessment::Figures& figures) {
           {"choice", json_word(figures.vent)},
           {"reason", figures.vent_reason},
           {"flip", figures.flip},
-          {"share_of_plausible_cases_that_agree", finite(figures.agree_share)},
-          {"share_acceptable_with_200_mm_of_tape_lifted", finite(figures.lifted_tape_acceptable_share)},
+          {"share_of_plausible_cases_that_agree", share(figures.agree_share)},
+          {"share_acceptable_with_200_mm_of_tape_lifted", share(figures.lifted_tape_acceptable_share)},
           {"options", options}};
 }
 
@@ -84,7 +104,7 @@ Json money(const AnsweredJob& job) {
   Json json{{"currency", job.currency},
             {"terms", given(job.money_given)},
             {"saved_currency_per_year", spread(money.saved_per_year)},
-            {"share_that_never_pays_back", finite(money.never_pays_back_share)}};
+            {"share_that_never_pays_back", share(money.never_pays_back_share)}};
   if (money.payback_years) json["payback_years"] = spread(*money.payback_years);
   if (money.net_present_value) json["net_present_value_currency"] = spread(*money.net_present_value);
   if (money.carbon_kg_per_year) json["carbon_saved_kg_per_year"] = spread(*money.carbon_kg_per_year);
@@ -117,6 +137,23 @@ Json cut_and_fix(const SheetPlan& plan) {
   json["fixed_mark_mm"] = plan.fixed_mark_mm;
   if (plan.screw_length_mm > 0.0) json["screw_length_mm"] = finite(plan.screw_length_mm);
   return json;
+}
+
+Json sun_on_sheet(const SheetInSun& sun) {
+  return {{"severity", name_of(sun.severity)},
+          {"sentence", sun.sentence},
+          {"sheet_C", finite(sun.sheet_C)},
+          {"limit_C", finite(sun.limit_C)},
+          {"margin_K", finite(sun.margin_K)},
+          {"without_blind_C", finite(sun.without_blind_C)},
+          {"behind_dark_blind_C", finite(sun.behind_dark_blind_C)},
+          {"blind", word_of(sun.blind)}};
+}
+
+Json do_not_cut_yet(const CutCheck& cut) {
+  Json reasons = Json::array();
+  for (const auto& mend : cut.against) reasons.push_back(mend.say);
+  return reasons;
 }
 
 }  // namespace dewgap::tools::json_parts

@@ -11,6 +11,9 @@ using Json = nlohmann::ordered_json;
 
 /// Throws std::domain_error unless the number is finite.
 double finite(double value);
+/// A share of 1; a sum of weights may be beyond 0 or 1 by rounding, up to 1e-9, and is then 0 or 1. Throws
+/// std::domain_error for anything further out.
+double share(double value);
 Json spread(const Spread& spread, double factor = 1.0);
 /// Of few cases there are no percentiles, but the least and greatest.
 Json case_spread(const CaseSpread& spread, std::size_t cases, double factor = 1.0);
@@ -21,6 +24,9 @@ Json money(const AnsweredJob& job);
 /// A list of key, value as the file has it, unit and basis.
 Json given(const std::vector<GivenValue>& values);
 Json cut_and_fix(const SheetPlan& plan);
+Json sun_on_sheet(const SheetInSun& sun);
+/// Why nothing is to be cut yet, a sentence each; empty when it may be.
+Json do_not_cut_yet(const CutCheck& cut);
 Json evidence(const std::vector<EvidenceUse>& uses);
 Json inputs(const Assessment::Figures& figures);
 Json influences(const Assessment::Figures& figures);

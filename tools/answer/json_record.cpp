@@ -42,7 +42,7 @@ Json evidence(const std::vector<EvidenceUse>& uses) {
     Json one{{"observation", use.observation},
              {"answer", use.answer},
              {"used", use.used},
-             {"effective_share_of_samples", finite(use.effective_share)}};
+             {"effective_share_of_samples", share(use.effective_share)}};
     if (!use.used) one["why_not"] = use.why_not;
     list.push_back(one);
   }
@@ -67,8 +67,8 @@ Json influences(const Assessment::Figures& figures) {
                     {"label", one.label},
                     {"settle_by", one.settle_by},
                     {"guessed", one.guessed},
-                    {"share_of_saving", finite(one.on_saving)},
-                    {"share_of_dryness", finite(one.on_dryness)}});
+                    {"share_of_saving", share(one.on_saving)},
+                    {"share_of_dryness", share(one.on_dryness)}});
   return list;
 }
 
@@ -78,7 +78,7 @@ Json width_checks(const Assessment::Figures& figures) {
     list.push_back({{"width_factor", finite(check.width)},
                     {"headline", json_word(check.headline)},
                     {"choice", json_word(check.option)},
-                    {"share_acceptable", finite(check.acceptable_share)}});
+                    {"share_acceptable", share(check.acceptable_share)}});
   return list;
 }
 

@@ -51,8 +51,8 @@ Json middle_case(const GapYearSummary& middle) {
       {"cold_air_from_room_l_h", json_parts::finite(litres_an_hour.from_base(middle.cold_from_room_m3_s))},
       {"cold_air_from_outdoors_l_h",
        json_parts::finite(litres_an_hour.from_base(middle.cold_from_outdoors_m3_s))},
-      {"share_of_cold_hours_inwards", json_parts::finite(middle.inwards_share)},
-      {"share_of_cold_hours_outwards", json_parts::finite(middle.outwards_share)},
+      {"share_of_cold_hours_inwards", json_parts::share(middle.inwards_share)},
+      {"share_of_cold_hours_outwards", json_parts::share(middle.outwards_share)},
       {"values", json_parts::case_values(middle)}};
 }
 

@@ -29,7 +29,7 @@ Json heading(const ExaminedYear& year) {
 void add_case(Json& run, const GapYearSummary& summary) {
   run["cases_that_differ"] = summary.case_count;
   run["cases_in_order"] = summary.cases_in_order;
-  if (summary.case_weight > 0.0) run["share_of_weight"] = finite(summary.case_weight);
+  if (summary.case_weight > 0.0) run["share_of_weight"] = json_parts::share(summary.case_weight);
 }
 
 void add(Json& json, const char* key, std::optional<double> value, double factor = 1.0) {
@@ -78,8 +78,8 @@ std::string json_year(const ExaminedYear& year) {
   document["samples_drawn"] = summary.prior_samples;
   document["effective_samples"] = finite(summary.effective_samples);
   document["unsettled_hours"] = summary.unsettled_hours;
-  document["share_of_cold_hours_inwards"] = finite(summary.inwards_share);
-  document["share_of_cold_hours_outwards"] = finite(summary.outwards_share);
+  document["share_of_cold_hours_inwards"] = json_parts::share(summary.inwards_share);
+  document["share_of_cold_hours_outwards"] = json_parts::share(summary.outwards_share);
   document["case_values"] = json_parts::case_values(summary);
   document["weather"] = json_parts::weather(summary.weather_source, summary.modelled);
   if (year.job.weather) document["weather_file"] = json_parts::weather_file(*year.job.weather);

@@ -93,10 +93,10 @@ bool AnswerPage::is_by_the_year() const {
 
 /// What the year of hours cost; what it says is the verdict. One that never began is told there too.
 std::string AnswerPage::year_of_hours() const {
-  if (!figures().year || figures().year->samples == 0) return {};
+  if (!figures().year || figures().year->cases_run == 0) return {};
   return fmt::format(" {}{}: {} cases, {} million window-hours.",
                      room_ == RoomOnPage::ample ? "Year of hours" : "Year",
-                     job_.weather ? ", weather of your file" : "", figures().year->samples,
+                     job_.weather ? ", weather of your file" : "", figures().year->cases_run,
                      millions(figures().year->window_hours));
 }
 

@@ -59,8 +59,7 @@ std::string overrides(const SheetPlan& plan, const std::vector<std::string>& tol
 }
 
 /// Without a fixing: a weep hole, which the tape's line tells, is the only one that may be drilled.
-std::string held_by_tape(const SheetPlan& plan, const SheetSurvey& sheet, VentOption vent) {
-  if (plan.batten_first) return "a batten first; then ask again for the marks";
+std::string held_by_tape(const SheetSurvey& sheet, VentOption vent) {
   const std::string tape =
       sheet.material == SheetKind::pet_film ? "its tape alone" : "tape or magnetic strip alone";
   return tape + (vent == VentOption::weep_to_outdoors ? ", no hole but the weep holes" : ", nothing drilled");
@@ -74,7 +73,7 @@ std::string held_by(const SheetPlan& plan, const SheetSurvey& sheet, VentOption 
     case FixingKind::beads:
       return "beads or battens round the reveal, no hole in the sheet";
     case FixingKind::tape_only:
-      return held_by_tape(plan, sheet, vent);
+      return held_by_tape(sheet, vent);
   }
   return {};
 }
@@ -86,17 +85,26 @@ std::string fix(const SheetPlan& plan, const SheetSurvey& sheet, VentOption vent
                      figure(plan.tape_length_m, 2), plan.sheet_count == 1 ? "" : " a sheet");
 }
 
+/// The first reason; the others stand among the steps to take first.
+std::string why_not_yet(const std::vector<Mend>& against) {
+  if (against.empty()) return "see above.";
+  const auto more = against.size() - 1;
+  return against.front().say + (more == 0 ? std::string() : fmt::format(" And {} more, above.", more));
+}
+
 }  // namespace
 
 void AnswerPage::cut_and_fix() {
   if (job_.assessment.headline == Headline::leave) return;
-  if (!figures().plan) {
-    line("CUT: not yet: see above.");
+  const auto& cut_check = figures().cut;
+  if (!may_be_cut(job_.assessment)) {
+    paragraph("DO NOT CUT YET: " + why_not_yet(cut_check.against), "", "  ");
     return;
   }
   const SheetPlan& plan = *figures().plan;
   paragraph(cut(plan, job_.survey.sheet), "", "  ");
   paragraph(fix(plan, job_.survey.sheet, figures().vent) + overrides(plan, job_.assessment.after), "", "  ");
+  if (cut_check.sun.severity == FitSeverity::mind) paragraph("SUN: " + cut_check.sun.sentence, "", "  ");
 }
 
 }  // namespace dewgap::tools::parts

@@ -63,7 +63,27 @@ struct TextStyle {
   std::string colour = "#000";
 };
 
-enum class Material { glass, timber, acrylic, foam_tape, masonry, metal };
+/// other_1 to other_4: hatches that mean no material by custom.
+enum class Material {
+  glass,
+  timber,
+  acrylic,
+  foam_tape,
+  masonry,
+  metal,
+  putty,
+  plaster,
+  mortar,
+  stone,
+  insulation,
+  rubber,
+  plastic,
+  air_space,
+  other_1,
+  other_2,
+  other_3,
+  other_4
+};
 /// For labels: "acrylic", "foam tape".
 std::string_view name_of(Material material);
 

@@ -11,6 +11,7 @@
 #include <variant>
 #include <vector>
 
+#include "dewgap/assessment/rivals.hpp"
 #include "dewgap/assessment/survey.hpp"
 #include "dewgap/errors.hpp"
 #include "tools/job/units.hpp"
@@ -23,11 +24,21 @@ struct HouseFacts {
   std::optional<double> ventilation_limit_m3_h;  ///< the user's own limit for air lost
 };
 
-/// What the fields fill in: the survey, and from the money file its terms and the currency's name for print.
+/// Costs of one window by its name, from the money file; each goes before that of [money].
+struct WindowCosts {
+  std::string name;
+  std::optional<double> sheet;
+  RivalCosts rivals;
+};
+
+/// What the fields fill in: the survey, and from the money file its terms, the costs of what else could be
+/// done and the currency's name for print.
 struct FileAnswers {
   Survey survey;
   HouseFacts house;
   MoneyTerms money;
+  RivalCosts rival_costs;
+  std::vector<WindowCosts> window_costs;
   std::string currency;
 };
 
@@ -43,6 +54,13 @@ struct WholeNumberRule {
   int least = 0;
   int most = 0;
   std::function<void(FileAnswers&, int)> set;
+};
+
+/// A number as in NumberRule, or "none": `set` then gets nothing.
+struct NumberOrNoneRule {
+  Unit unit;
+  PermittedRange permitted;
+  std::function<void(FileAnswers&, std::optional<double>)> set;
 };
 
 /// A list of numbers, `least` to `most` of them.
@@ -85,8 +103,8 @@ struct CompassRule {
   std::function<void(FileAnswers&, double)> set;
 };
 
-using FieldRule = std::variant<NumberRule, WholeNumberRule, NumbersRule, WordRule, WordsRule, TickRule,
-                               TextRule, CompassRule>;
+using FieldRule = std::variant<NumberRule, NumberOrNoneRule, WholeNumberRule, NumbersRule, WordRule,
+                               WordsRule, TickRule, TextRule, CompassRule>;
 
 enum class Need {
   required,      ///< must be there with a value
@@ -135,5 +153,7 @@ std::string permitted_text(const FieldRule& rule);
 
 /// The word that stands for 'nobody has looked'.
 inline constexpr std::string_view not_known = "not known";
+/// The word that stands for 'somebody has looked, and there is none'.
+inline constexpr std::string_view none_there = "none";
 
 }  // namespace dewgap::tools

@@ -14,6 +14,15 @@ FieldRule number(Unit unit, PermittedRange permitted, Where where) {
                     [where](FileAnswers& answers, double value) { where(answers.survey) = value; }};
 }
 
+/// A shutter or blind: its clearance, or that there is none.
+template <class Where>
+FieldRule clearance_or_none(PermittedRange permitted, Where where) {
+  return NumberOrNoneRule{
+      millimetres, permitted, [where](FileAnswers& answers, std::optional<double> value) {
+        where(answers.survey) = HungPart{value ? HungPart::There::yes : HungPart::There::no, value};
+      }};
+}
+
 template <class Where>
 FieldRule whole(std::string_view counted, int least, int most, Where where) {
   return WholeNumberRule{counted, least, most,
@@ -82,5 +91,9 @@ std::vector<Field> room_fields();
 std::vector<Field> building_fields();
 std::vector<Field> expert_fields();
 std::vector<Field> house_fields();
+
+/// The money file.
+std::vector<Section> money_sections();
+std::vector<Field> money_fields();
 
 }  // namespace dewgap::tools::rows

@@ -36,6 +36,9 @@ std::vector<Field> place_fields() {
       {"job", "note", optional, short_job, "anything worth keeping; not used", "\"\"",
        text(
            20000, [](Survey & s) -> auto& { return s.note; })},
+      {"job", "tried_first", optional, on_request,
+       "what was tried before a second pane, and what it did; printed for whoever guards the building",
+       "\"\"", TextRule{400, [](FileAnswers&, const std::string&) {}, nullptr, {}}},  // kept as given
       {"place", "nearest", required, short_job, "the nearest place whose climate is carried", "\"london\"",
        place_rule()},
       {"place", "distance_km", optional, short_job, "how far that is; widens the climate's range",

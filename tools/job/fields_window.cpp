@@ -66,10 +66,6 @@ std::vector<Field> depth_fields() {
            1,
            2,
            [](FileAnswers& a, const std::vector<double>& v) { a.survey.window.glass_to_fixing_face_m = v; }}},
-      {"window", "catch_stands_out_mm", optional, short_job, "how far a catch stands past the fixing face",
-       "\"not known\"",
-       number(
-           millimetres, {0, 200}, [](Survey & s) -> auto& { return s.window.catch_stands_out_m; })},
       {"window", "fixing_face_mm", optional, short_job, "width of the member that takes clips or screws",
        "\"not known\"",
        number(
@@ -92,6 +88,39 @@ std::vector<Field> depth_fields() {
   };
 }
 
+std::vector<Field> part_fields() {
+  return {
+      {"window", "moves", optional, short_job, "how the sash moves", "\"not known\"",
+       one_of<SashMoves>(
+           {{"up and down", SashMoves::up_and_down},
+            {"sideways", SashMoves::sideways},
+            {"inwards", SashMoves::inwards},
+            {"outwards", SashMoves::outwards}},
+           [](Survey & s) -> auto& { return s.window.moves; })},
+      {"window", "catch_stands_out_mm", optional, short_job, "how far a catch stands past the fixing face",
+       "\"not known\"",
+       number(
+           millimetres, {0, 200}, [](Survey & s) -> auto& { return s.window.catch_stands_out_m; })},
+      {"window", "handle_stands_out_mm", optional, short_job, "a handle, the same", "\"not known\"",
+       number(
+           millimetres, {0, 200}, [](Survey & s) -> auto& { return s.window.handle_stands_out_m; })},
+      {"window", "stay_stands_out_mm", optional, short_job, "a stay, the same", "\"not known\"",
+       number(
+           millimetres, {0, 200}, [](Survey & s) -> auto& { return s.window.stay_stands_out_m; })},
+      {"window", "between_sashes_mm", optional, short_job, "free depth between sliding sashes",
+       "\"not known\"",
+       number(
+           millimetres, {0, 200}, [](Survey & s) -> auto& { return s.window.between_sashes_m; })},
+      {"window", "shutter_mm", optional, short_job, "inside shutter: nearest it comes to the fixing face",
+       "\"not known\"",
+       clearance_or_none(
+           {-200, 2000}, [](Survey & s) -> auto& { return s.window.shutter; })},
+      {"window", "blind_mm", optional, short_job, "blind, the same", "\"not known\"",
+       clearance_or_none(
+           {-200, 2000}, [](Survey & s) -> auto& { return s.window.blind; })},
+  };
+}
+
 std::vector<Field> material_fields() {
   return {
       {"sheet", "material", required, short_job, "what the sheet is", "\"acrylic\"",
@@ -102,9 +131,22 @@ std::vector<Field> material_fields() {
             {"glass", SheetKind::glass},
             {"thin film", SheetKind::pet_film}},
            [](Survey & s) -> auto& { return s.sheet.material; })},
+      {"sheet", "grade", optional, on_request, "how an acrylic sheet was made", "\"not known\"",
+       one_of<SheetGrade>(
+           {{"extruded", SheetGrade::extruded}, {"cast", SheetGrade::cast}},
+           [](Survey & s) -> auto& { return s.sheet.grade; })},
       {"sheet", "thickness_mm", optional, short_job, "thickness of the sheet or film", "\"not known\"",
        number(
            millimetres, {0.01, 12}, [](Survey & s) -> auto& { return s.sheet.thickness_m; })},
+      {"sheet", "stock_mm", optional, on_request, "largest sheet that the supplier has, both sides",
+       "\"not known\"",
+       NumbersRule{millimetres,
+                   {100, 50000},
+                   2,
+                   2,
+                   [](FileAnswers& a, const std::vector<double>& v) {
+                     a.survey.sheet.stock = StockSize{v.at(0), v.at(1)};
+                   }}},
       {"sheet", "cover", required, short_job,
        "what it is fixed to and covers: glass only, the moving sash, the fixed frame, or it stands in the "
        "reveal",
@@ -146,6 +188,7 @@ std::vector<Field> tape_fields() {
 std::vector<Field> window_fields() {
   auto fields = opening_fields();
   for (auto& field : glass_fields()) fields.push_back(std::move(field));
+  for (auto& field : part_fields()) fields.push_back(std::move(field));
   for (auto& field : depth_fields()) fields.push_back(std::move(field));
   return fields;
 }

@@ -33,6 +33,9 @@ struct PermittedText {
   std::string operator()(const NumberRule& rule) const {
     return range_text(rule.permitted, rule.unit.symbol);
   }
+  std::string operator()(const NumberOrNoneRule& rule) const {
+    return fmt::format("\"{}\"; or {}", none_there, range_text(rule.permitted, rule.unit.symbol));
+  }
   std::string operator()(const WholeNumberRule& rule) const {
     return fmt::format("a whole number, {} to {} {}", rule.least, rule.most, rule.counted);
   }
@@ -56,6 +59,7 @@ struct PermittedText {
 
 struct UnitText {
   std::string operator()(const NumberRule& rule) const { return std::string(rule.unit.symbol); }
+  std::string operator()(const NumberOrNoneRule& rule) const { return std::string(rule.unit.symbol); }
   std::string operator()(const NumbersRule& rule) const { return std::string(rule.unit.symbol); }
   std::string operator()(const WholeNumberRule& rule) const { return std::string(rule.counted); }
   std::string operator()(const CompassRule&) const { return std::string(degrees.symbol); }

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "tools/answer/plain_text.hpp"
+#include "tools/job/money_windows_kernel.hpp"
 #include "tools/job/reader_kernel.hpp"
 #include "tools/job/spelling.hpp"
 #include "tools/job/survey_check_kernel.hpp"
@@ -26,8 +27,9 @@ std::string shown(std::string_view name) {
 
 bool is_money(std::string_view section, std::string_view key) {
   const auto& fields = money_table().fields;
-  return section == "money" ||
-         std::any_of(fields.begin(), fields.end(), [&](const Field& field) { return field.key == key; });
+  return section == "money" || std::any_of(fields.begin(), fields.end(), [&](const Field& field) {
+           return field.section == "money" && field.key == key;
+         });
 }
 
 /// Walks the tree of a file along its field table.
@@ -255,13 +257,16 @@ ReadFile read_job(std::string_view text) {
   return read_job_tree(toml.root, {});
 }
 
-ReadFile read_money(std::string_view text) {
+ReadFile read_money(std::string_view text, const std::optional<std::vector<std::string>>& windows) {
   const TomlText toml = read_toml(text);
   if (toml.fault) return {{}, {}, told(*toml.fault)};
   Reading reading(money_table());
   reading.read_root(toml.root);
   require_rates(reading);
-  return reading.finish();
+  auto read = reading.finish();
+  for (auto& problem : window_cost_problems(toml.root, windows)) read.problems.push_back(std::move(problem));
+  sort_by_line(read.problems);
+  return read;
 }
 
 std::string problem_lines(std::string_view file_name, const std::vector<FileProblem>& problems) {

@@ -1,6 +1,7 @@
 // Reads a job or money file by its field table, and says everything that is wrong with it.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -29,7 +30,9 @@ struct ReadFile {
 /// with a hint where there is one. The
 /// job's survey has passed dewgap::problems() when `problems` is empty.
 ReadFile read_job(std::string_view text);
-ReadFile read_money(std::string_view text);
+/// `windows`: names of the job's; costs of any other one are refused. Nothing: they are not asked.
+ReadFile read_money(std::string_view text,
+                    const std::optional<std::vector<std::string>>& windows = std::nullopt);
 
 /// "job.toml:12:9: what", a line each, at most 50 and then how many more.
 std::string problem_lines(std::string_view file_name, const std::vector<FileProblem>& problems);

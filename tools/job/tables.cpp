@@ -33,43 +33,6 @@ std::vector<Section> job_sections() {
   };
 }
 
-template <class Where>
-FieldRule money_number(Unit unit, PermittedRange permitted, Where where) {
-  return NumberRule{unit, permitted,
-                    [where](FileAnswers& answers, double value) { where(answers.money) = value; }};
-}
-
-std::vector<Field> money_fields() {
-  using enum Need;
-  using enum Asked;
-  return {
-      {"money", "currency", required, short_job, "name of the currency, used in print only", "\"EUR\"",
-       TextRule{12, [](FileAnswers& a, const std::string& v) { a.currency = v; }, nullptr, {}}},
-      {"money", "price_per_kWh", required, short_job, "of the fuel", "0.12",
-       money_number(
-           currency_per_kilowatt_hour, {0, 1e5}, [](MoneyTerms & m) -> auto& { return m.price_per_kWh; })},
-      {"money", "efficiency", required, short_job, "heat delivered per fuel; a heat pump is above 1", "0.85",
-       money_number(
-           plain, {0.3, 6}, [](MoneyTerms & m) -> auto& { return m.system_efficiency; })},
-      {"money", "carbon_kg_per_kWh", optional, short_job, "of the fuel", "\"not known\"",
-       money_number(
-           carbon_of_fuel, {0, 3}, [](MoneyTerms & m) -> auto& { return m.carbon_kg_per_kWh; })},
-      {"money", "cost", optional, short_job, "of the sheet as fitted", "\"not known\"",
-       money_number(
-           currency, {0, 1e9}, [](MoneyTerms & m) -> auto& { return m.cost; })},
-      {"money", "life_years", optional, short_job, "how long it lasts", "\"not known\"",
-       money_number(
-           years, {1, 60}, [](MoneyTerms & m) -> auto& { return m.life_years; })},
-      {"money", "discount_rate_pct", optional, short_job, "needed with life_years", "\"not known\"",
-       money_number(
-           per_cent_a_year, {-5, 50}, [](MoneyTerms & m) -> auto& { return m.discount_rate; })},
-      {"money", "price_rise_pct", optional, short_job,
-       "of the fuel above general inflation; needed with life_years", "\"not known\"",
-       money_number(
-           per_cent_a_year, {-10, 30}, [](MoneyTerms & m) -> auto& { return m.price_rise; })},
-  };
-}
-
 FieldTable make_job_table() {
   FieldTable table{"job", job_sections(), {}};
   for (auto rows : {rows::place_fields(), rows::settle_first_fields(), rows::window_fields(),
@@ -87,8 +50,7 @@ const FieldTable& job_table() {
 }
 
 const FieldTable& money_table() {
-  static const FieldTable table{
-      "money", {{"money", "your own figures; nothing is built in", nullptr}}, money_fields()};
+  static const FieldTable table{"money", rows::money_sections(), rows::money_fields()};
   return table;
 }
 

@@ -65,6 +65,17 @@ class Taking {
     return std::nullopt;
   }
 
+  Complaint operator()(const NumberOrNoneRule& rule) const {
+    if (std::holds_alternative<std::string>(node_.value)) {
+      if (!place_of(node_, {none_there})) return wrong_word(node_, {none_there});
+      rule.set(answers_, std::nullopt);
+      return std::nullopt;
+    }
+    if (auto complaint = number_complaint(node_, rule.permitted, rule.unit)) return complaint;
+    rule.set(answers_, rule.unit.to_base(*number_in(node_)));
+    return std::nullopt;
+  }
+
   Complaint operator()(const WholeNumberRule& rule) const {
     const auto* value = std::get_if<std::int64_t>(&node_.value);
     if (value == nullptr)
@@ -170,6 +181,10 @@ class AsGiven {
   explicit AsGiven(const TomlNode& node) : node_(node) {}
 
   GivenValue operator()(const NumberRule& rule) const { return measured(number_as_typed(node_), rule.unit); }
+  GivenValue operator()(const NumberOrNoneRule& rule) const {
+    if (std::holds_alternative<std::string>(node_.value)) return described(std::string(none_there));
+    return measured(number_as_typed(node_), rule.unit);
+  }
   GivenValue operator()(const WholeNumberRule&) const { return measured(number_as_typed(node_), plain); }
   GivenValue operator()(const NumbersRule& rule) const {
     GivenValue given = measured({}, rule.unit);

@@ -62,7 +62,7 @@ Json range_of(const FrameMoisture::Range& range, std::size_t cases) {
           {"hours_above_now_h", spread(range.hours_above_without)},
           {"hours_above_with_sheet_h", spread(range.hours_above_with)},
           {"hours_above_difference_h", spread(range.hours_above_difference)},
-          {"share_wetter_with_sheet", finite(range.wetter_share)}};
+          {"share_wetter_with_sheet", json_parts::share(range.wetter_share)}};
 }
 
 }  // namespace
@@ -78,8 +78,9 @@ Json frame_moisture(const FrameMoisture& moisture) {
             {"hours_above_with_sheet_h", finite(moisture.with.hours_above_caution)},
             {"hours_above_difference_h", finite(moisture.hours_above_difference)},
             {"months", months(moisture)}};
-  if (moisture.range) json["plausible_cases"] = range_of(*moisture.range, moisture.samples);
+  if (moisture.range) json["plausible_cases"] = range_of(*moisture.range, moisture.cases_run);
   json["samples"] = moisture.samples;
+  json["cases_run"] = moisture.cases_run;
   json["samples_left_out"] = moisture.samples_left_out;
   json["seed"] = moisture.seed;
   json["weather"] = moisture.weather_source;
@@ -94,14 +95,6 @@ Json holes(const SheetPlan& plan) {
           {"hole_count", plan.holes.size()},
           {"members", by_member(plan)},
           {"holes", list}};
-}
-
-Json setting_out(const SheetPlan& plan) {
-  Json json = holes(plan);
-  Json refused = Json::array();
-  for (const auto& refusal : plan.refused) refused.push_back(refusal.sentence);
-  json["refused"] = refused;
-  return json;
 }
 
 }  // namespace dewgap::tools::report_parts

@@ -17,7 +17,7 @@ using Json = nlohmann::ordered_json;
 
 Json section(const SectionProfile& profile);
 Json comfort(const ComfortAtWindow& comfort);
-/// `year_cases`: that the answer's year of hours ran; 0 without one.
+/// `year_cases`: different ones that the answer's year of hours ran; 0 without one.
 Json rivals(const std::vector<Rival>& rivals, std::size_t year_cases);
 Json frame_moisture(const FrameMoisture& moisture);
 
@@ -26,9 +26,8 @@ Json year(const AnsweredJob& job, const std::optional<HourlyYear>& weather);
 
 /// Numbered holes of a plan, by member; the sheet's size stays out.
 Json holes(const SheetPlan& plan);
-Json setting_out(const SheetPlan& plan);
 
-/// Versions, seed, options and the job's own text.
+/// What makes the same figures again: versions, methods, options, seed and the files' own text.
 Json run_record(const AnsweredJob& job);
 Json house_run_record(const AnsweredHouse& house);
 

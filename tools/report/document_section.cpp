@@ -71,9 +71,19 @@ Json side_of(const ComfortSide& side) {
 
 void add_against(Json& json, const AgainstSheet& against) {
   json["against_sheet"] = {{"sheet_saves_more_kWh_per_year", spread(against.sheet_saves_more_kWh)},
-                           {"share_sheet_saves_more", finite(against.sheet_saves_more_share)},
-                           {"share_sheet_warmer", finite(against.sheet_warmer_share)},
-                           {"share_sheet_drier", finite(against.sheet_drier_share)}};
+                           {"share_sheet_saves_more", json_parts::share(against.sheet_saves_more_share)},
+                           {"share_sheet_warmer", json_parts::share(against.sheet_warmer_share)},
+                           {"share_sheet_drier", json_parts::share(against.sheet_drier_share)}};
+}
+
+void add_money(Json& json, const Rival& rival) {
+  json["saved_currency_per_year"] = spread(rival.money->saved_per_year);
+  if (!rival.cost) return;
+  json["cost_currency"] = finite(*rival.cost);
+  json["share_that_never_pays_back"] = json_parts::share(rival.money->never_pays_back_share);
+  if (rival.money->payback_years) json["payback_years"] = spread(*rival.money->payback_years);
+  if (rival.cost_per_yearly_kWh)
+    json["cost_per_kWh_saved_a_year_currency"] = spread(*rival.cost_per_yearly_kWh);
 }
 
 Json rival_of(const Rival& rival, std::size_t year_cases) {
@@ -87,13 +97,13 @@ Json rival_of(const Rival& rival, std::size_t year_cases) {
             {"draught_m3_h", spread(rival.draught_m3_h)},
             {"coldest_month_margin_K", spread(rival.month_margin_K)},
             {"frost_night_margin_K", spread(rival.frost_margin_K)},
-            {"share_dry_in_coldest_month", finite(rival.dry_month_share)},
-            {"share_dry_on_frost_night", finite(rival.dry_frost_share)},
+            {"share_dry_in_coldest_month", json_parts::share(rival.dry_month_share)},
+            {"share_dry_on_frost_night", json_parts::share(rival.dry_frost_share)},
             {"damp", rival.damp}};
-  if (rival.money) json["saved_currency_per_year"] = spread(rival.money->saved_per_year);
+  if (rival.money) add_money(json, rival);
   if (rival.misty_mornings)
     json["misty_mornings"] = json_parts::case_spread(*rival.misty_mornings, year_cases);
-  if (rival.acceptable_share) json["share_acceptable"] = finite(*rival.acceptable_share);
+  if (rival.acceptable_share) json["share_acceptable"] = json_parts::share(*rival.acceptable_share);
   if (rival.against_sheet) add_against(json, *rival.against_sheet);
   return json;
 }

@@ -22,10 +22,11 @@ std::string one_number(double value, std::string_view form) {
   return has_sign && is_above_zero ? "+" + text : text;
 }
 
-/// From the 10th to the 90th percentile; of few cases from the least to the greatest.
+/// From the 10th to the 90th percentile; of few cases from the least to the greatest, and it says so.
 std::string range_text(const Json& spread, std::string_view form) {
   const bool has_percentiles = spread.contains("p10");
-  return one_number(spread.at(has_percentiles ? "p10" : "least").get<double>(), form) + " to " +
+  return (has_percentiles ? "" : "all cases: ") +
+         one_number(spread.at(has_percentiles ? "p10" : "least").get<double>(), form) + " to " +
          one_number(spread.at(has_percentiles ? "p90" : "greatest").get<double>(), form);
 }
 

@@ -7,8 +7,8 @@
 
 namespace dewgap::tools {
 
-/// A number, or a spread {p10, p50, p90} (of few cases {p50, least, greatest}) as "4.9 (4.6 to 5.2)", in one
-/// of the forms
+/// A number, or a spread {p10, p50, p90} as "4.9 (4.6 to 5.2)", of few cases {p50, least, greatest} as
+/// "4.9 (all cases: 4.1 to 5.8)", in one of the forms
 ///   "0", "1", "2", "3"   so many decimals,
 ///   "+0", "+1"           the same with a sign,
 ///   "share"              a share of 1 as per cent: "82 %", "over 99 %",

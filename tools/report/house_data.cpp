@@ -29,6 +29,8 @@ data house_data(const Json& document) {
     windows << row;
   }
   view.set("windows", windows);
+  const Json::json_pointer currency("/totals/currency");
+  if (answer.contains(currency)) view.set("currency", answer.at(currency).get<std::string>());
   const Json::json_pointer capped("/totals/capped_by_bill/share_of_cases_capped");
   view.set("bill_caps", data{answer.contains(capped) && answer.at(capped).get<double>() > 0.0});
   return view;

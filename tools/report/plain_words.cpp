@@ -148,6 +148,8 @@ void add_figures(Json& words, const Json& answer) {
   words["tape"] = tape(answer);
   words["season"] = season_words(answer);
   words["has_more_first"] = answer.at("after").size() > 1;
+  words["is_not_to_cut"] = answer.contains("do_not_cut_yet");
+  words["is_sun_to_mind"] = answer.at("sun_on_sheet").at("severity") != "fine";
   words["is_provisional"] = answer.at("vent").at("provisional").get<bool>();
   add_comparison(words, answer.at("now_and_with_sheet"));
   if (answer.contains("year")) add_year_words(words, answer);

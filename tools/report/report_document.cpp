@@ -31,13 +31,13 @@ void add_figures(Json& window, const AnsweredJob& job, const std::optional<Hourl
   window["section"] = report_parts::section(section_profile(survey, figures.vent));
   window["comfort"] =
       report_parts::comfort(comfort_at_window(survey, {.option = figures.vent, .seed = job.options.seed}));
-  window["rivals"] = report_parts::rivals(rivals(survey, job.options, job.assessment),
-                                          figures.year ? figures.year->samples : 0);
+  window["rivals"] = report_parts::rivals(rivals(survey, job.options, job.assessment, job.rival_costs),
+                                          figures.year ? figures.year->cases_run : 0);
   window["year"] = report_parts::year(job, weather);
   const FrameMoistureOptions timber{.option = figures.vent, .seed = job.options.seed};
   if (const auto moisture = frame_moisture(survey, timber, weather))
     window["frame_moisture"] = report_parts::frame_moisture(*moisture);
-  if (figures.plan) window["setting_out"] = report_parts::setting_out(*figures.plan);
+  if (may_be_cut(job.assessment)) window["setting_out"] = report_parts::holes(*figures.plan);
 }
 
 Json window_part(const AnsweredJob& job, const std::optional<HourlyYear>& weather) {
@@ -47,7 +47,6 @@ Json window_part(const AnsweredJob& job, const std::optional<HourlyYear>& weathe
     add_figures(window, job, weather);
   else if (only_consent_is_pending(job))
     add_proposed_holes(window, job);
-  window["run_record"] = report_parts::run_record(job);
   return window;
 }
 
@@ -59,6 +58,7 @@ nlohmann::ordered_json report_document(const AssessedJob& job) {
   const auto& weather = house.options.weather;
   if (!job.has_windows) {
     document.update(window_part(house.window(1), weather));
+    document["run_record"] = report_parts::run_record(house.window(1));
     return document;
   }
   document["answer"] = Json::parse(json_house(house));

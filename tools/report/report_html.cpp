@@ -31,26 +31,15 @@ void add_partials(data& root) {
     root.set(name + std::string("_part"), data{partial{[text = *text] { return std::string(text); }}});
 }
 
-/// Run records of all windows, for the page and for programs.
-void add_records(data& root, const Json& document) {
-  data records{data::type::list};
-  Json all = Json::array();
-  const bool is_house = document.contains("windows");
-  const auto add = [&](const Json& window, const std::string& at) {
-    auto record = page_data(window.at("run_record"), at + "/run_record");
-    record.set("record_title", report_view::short_title(window));
-    records << record;
-    all.push_back(window.at("run_record"));
-  };
-  if (is_house)
-    for (std::size_t i = 0; i < document.at("windows").size(); ++i)
-      add(document.at("windows")[i], "/windows/" + std::to_string(i));
-  else
-    add(document, "");
-  root.set("records", records);
-  root.set(
-      "run_record_json",
-      json_for_page(is_house ? Json{{"house", document.at("run_record")}, {"windows", all}} : all.front()));
+/// The run record, for the page and for programs.
+void add_record(data& root, const Json& document) {
+  const auto& run_record = document.at("run_record");
+  auto record = page_data(run_record, "/run_record");
+  record.set("has_sources", data{!run_record.at("sources").empty()});
+  root.set("run_record", record);
+  root.set("record_title", document.contains("windows") ? report_view::house_title(document)
+                                                        : report_view::short_title(document));
+  root.set("run_record_json", json_for_page(run_record));
 }
 
 /// Lines stay lines; nothing else of a text can move or turn what stands around it.
@@ -82,7 +71,7 @@ std::string report_html(const Json& document) {
   data root{data::type::object};
   add_partials(root);
   add_figure_forms(root, document);
-  add_records(root, document);
+  add_record(root, document);
   root.set("style", std::string(embedded::report_style));
   root.set("window_at", "");
   root.set("windows", windows_of(document));

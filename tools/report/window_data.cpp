@@ -34,12 +34,18 @@ data charts_of(const Json& window, const std::string& id, const std::string& hou
   return charts;
 }
 
-/// What the job says of a tick or a measure; "not known" without it.
+constexpr std::string_view not_said = "not known";
+
+/// What the job says of a tick, a measure or in words; "not known" without it.
 std::string given_word(const Json& window, std::string_view key) {
   for (const auto& value : window.at("answer").at("survey"))
     if (value.at("key") == key)
       return value.at("value").is_string() ? value.at("value").get<std::string>() : "yes";
-  return "not known";
+  return std::string(not_said);
+}
+
+bool is_blank(std::string_view text) {
+  return text.find_first_not_of(" \t\r\n") == std::string_view::npos;
 }
 
 std::string stripped_words(const Json& window) {
@@ -49,7 +55,7 @@ std::string stripped_words(const Json& window) {
 }
 
 std::string curtain_words(const Json& window) {
-  return given_word(window, "sheet.curtain_gap_mm") == "not known"
+  return given_word(window, "sheet.curtain_gap_mm") == not_said
              ? "none are counted; their figures stand among the rivals."
              : "drawn at night already, and counted.";
 }
@@ -72,6 +78,8 @@ void add_conservation(data& view, const Json& window) {
   view.set("has_conservation", data{is_pending || window.contains("section")});
   view.set("stripped_words", stripped_words(window));
   view.set("curtain_words", curtain_words(window));
+  const auto tried = given_word(window, "job.tried_first");
+  view.set("tried_first", is_blank(tried) || tried == not_said ? data{false} : data{tried});
   const auto* key = is_pending ? "proposed_holes" : "setting_out";
   if (!window.contains(key)) return;
   view.set("fixing_words", fixing_words(window.at(key)));

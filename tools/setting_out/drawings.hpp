@@ -21,6 +21,9 @@ SvgDrawing elevation_drawing(const WindowToSet& window, const std::string& id);
 /// Cut through member, glass, tape and sheet with what holds it. For a window that is set out.
 SvgDrawing section_drawing(const WindowToSet& window, const std::string& id);
 
+/// The opening as measured, without a sheet or a mark. For a window that is refused.
+SvgDrawing refused_opening_drawing(const WindowToSet& window, const std::string& id);
+
 /// A stock sheet with the pieces cut from it.
 SvgDrawing stock_drawing(const CutGroup& group, std::size_t layout, const std::string& id);
 

@@ -35,8 +35,10 @@ std::string page_of_leave(const WindowToSet& window) {
 std::string page_of_refusal(const WindowToSet& window) {
   return findings(window) + "<h2>The sheet</h2>\n" +
          stop("Not drawn: it cannot be done as measured", "What stands against it:") +
-         tick_list(window.reasons) +
-         "<p>See to these, put the new measurements in the job and ask again.</p>\n";
+         tick_list(window.reasons) + "<figure>\n" +
+         refused_opening_drawing(window, fmt::format("w{}-opening", window.number)).svg() +
+         "<figcaption>The opening as measured, millimetres. No sheet is drawn.</figcaption></figure>\n" +
+         "<p>See to these, put what is new in the job and ask again.</p>\n";
 }
 
 std::string state_words(WorkState state) {

@@ -2,8 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
-
 #include "tools/answer/plain_text.hpp"
 #include "tools/job/units.hpp"
 
@@ -16,43 +14,20 @@ std::vector<std::string> questions(const Assessment& assessment) {
   return all;
 }
 
-void add_once(std::vector<std::string>& list, const std::string& sentence) {
-  if (std::find(list.begin(), list.end(), sentence) == list.end()) list.push_back(sentence);
-}
-
-/// Everything that stands against cutting and drilling as measured.
-std::vector<std::string> refusals(const WindowToSet& window, const std::optional<SheetPlan>& plan) {
-  std::vector<std::string> all;
-  for (const auto& finding : window.findings)
-    if (finding.severity == FitSeverity::blocks) add_once(all, finding.sentence);
-  if (!plan) {
-    for (const auto& step : window.job->assessment.after) add_once(all, step);
-    add_once(all, "The sheet cannot be sized from what was measured.");
-    return all;
-  }
-  const bool told_of_catch =
-      std::any_of(window.findings.begin(), window.findings.end(), [](const auto& finding) {
-        return finding.kind == FitKind::catch_stands_out && finding.severity == FitSeverity::blocks;
-      });
-  for (const auto& refusal : plan->refused)
-    if (!told_of_catch || refusal.kind != RefusalKind::catch_in_the_way) add_once(all, refusal.sentence);
-  if (plan->batten_first) add_once(all, plan->batten_reason);
-  return all;
-}
-
 void set_out(WindowToSet& window) {
   const auto& survey = window.job->survey;
   const auto& figures = *window.job->assessment.figures;
-  auto plan = figures.plan;
-  window.findings = fit_check(fit_check_input(survey, plan));
-  window.reasons = refusals(window, plan);
-  if (!window.reasons.empty()) {
+  window.findings = figures.cut.findings;
+  window.sun = figures.cut.sun;
+  for (const auto& mend : figures.cut.against) window.reasons.push_back(mend.say);
+  if (!may_be_cut(window.job->assessment)) {
+    if (window.reasons.empty()) window.reasons.push_back("The sheet cannot be sized from what was measured.");
     window.state = WorkState::refused;
     return;
   }
   window.state = WorkState::set_out;
-  window.steps = order_of_work(*plan, survey.sheet.material);
-  window.plan = std::move(plan);
+  window.plan = figures.plan;
+  window.steps = order_of_work(*window.plan, survey.sheet.material);
 }
 
 WindowToSet window_to_set(const AnsweredJob& job, std::size_t number) {
@@ -127,7 +102,8 @@ JobToSet job_to_set(const AnsweredHouse& house) {
     job.windows.push_back(window_to_set(answered, job.windows.size() + 1));
     const auto& window = job.windows.back();
     if (window.plan)
-      to_cut.push_back({fmt::format("W{}", window.number), answered.survey.sheet.material, *window.plan});
+      to_cut.push_back({fmt::format("W{}", window.number), answered.survey.sheet.material, *window.plan,
+                        answered.survey.sheet.stock});
   }
   if (!to_cut.empty()) job.cut_list = cut_list(to_cut);
   return job;

@@ -27,6 +27,7 @@ struct WindowToSet {
   WorkState state = WorkState::hold;
   std::vector<std::string> reasons;  ///< why there is nothing to cut; empty when set out
   std::vector<FitFinding> findings;  ///< none on HOLD and LEAVE
+  std::optional<SheetInSun> sun;     ///< the same
   std::optional<SheetPlan> plan;     ///< with its tape's breaks; when set out alone
   std::vector<WorkStep> steps;       ///< when set out alone
 
@@ -42,9 +43,6 @@ struct JobToSet {
 
 /// The house must outlive what is returned.
 JobToSet job_to_set(const AnsweredHouse& house);
-
-/// What a job says of the place where the sheet goes, for fit_check.
-FitCheckInput fit_check_input(const Survey& survey, const std::optional<SheetPlan>& plan);
 
 /// Tape as drawn and bought, mm: as measured, else common practice.
 double tape_thickness_mm(const Survey& survey);

@@ -61,6 +61,7 @@ Json window_part(const WindowToSet& window) {
             {"cautions", json_parts::cautions(window.job->assessment)}};
   if (!window.reasons.empty()) part["reasons"] = window.reasons;
   if (!window.findings.empty()) part["fit_check"] = findings(window);
+  if (window.sun) part["sun_on_sheet"] = json_parts::sun_on_sheet(*window.sun);
   if (!window.plan) return part;
   part["vent_option"] = json_word(window.job->assessment.figures->vent);
   part["cut_and_fix"] = json_parts::cut_and_fix(*window.plan);
@@ -82,7 +83,7 @@ Json layouts(const CutGroup& group) {
                         {"x_mm", finite(placed.x_mm)},
                         {"y_mm", finite(placed.y_mm)},
                         {"turned", placed.turned}});
-    list.push_back({{"used_share", finite(layout.used_share)}, {"pieces", pieces}});
+    list.push_back({{"used_share", json_parts::share(layout.used_share)}, {"pieces", pieces}});
   }
   return list;
 }

@@ -65,11 +65,21 @@ std::string cut(const AnsweredJob& job) {
   house.windows.push_back(job);
   const auto set = job_to_set(house);
   const auto& plan = set.windows.front().plan;
-  if (!plan) return "Cut: not yet, see the full answer.";
+  const auto& after = job.assessment.after;
+  if (!plan) {
+    const auto& reason = set.windows.front().reasons.front();
+    const bool is_told = !after.empty() && after.front() == reason;
+    return "Do not cut yet: " + (is_told ? "that comes first." : reason);
+  }
   return fmt::format("Cut{} {} mm {}, {} wide x {} high.",
                      plan->sheet_count == 1 ? std::string() : fmt::format(" {} of", plan->sheet_count),
                      figure(plan->thickness_mm, plan->thickness_mm < 1.0 ? 2 : 0),
                      name_of(job.survey.sheet.material), plan->width_mm, plan->height_mm);
+}
+
+bool is_told_with_the_cut(const Assessment& assessment, const std::string& step) {
+  const auto& against = assessment.figures->cut.against;
+  return !against.empty() && against.front().say == step;
 }
 
 /// In the order in which they are read; `rank` 0 stays, the highest goes first.
@@ -98,7 +108,8 @@ std::vector<Part> parts_of_answer(const AnsweredJob& job) {
     for (const auto& step : assessment.after) parts.push_back({shortened(step, longest_part), 4});
   }
   for (std::size_t i = 1; assessment.headline == Headline::fit_after && i < assessment.after.size(); ++i)
-    parts.push_back({"First: " + shortened(assessment.after[i], longest_part), 2});
+    if (!is_told_with_the_cut(assessment, assessment.after[i]))
+      parts.push_back({"First: " + shortened(assessment.after[i], longest_part), 2});
   if (!assessment.cautions.empty())
     parts.push_back({"Mind: " + shortened(assessment.cautions.front().brief, 70), 1});
   return parts;

@@ -1,8 +1,8 @@
 // The fitter's setting-out sheet of a job, in every form in which it is printed.
 //
 // A window on HOLD has its open questions in the place of everything else; one that is left has the reason;
-// one that cannot be done as measured has what stands against it. None of them is drawn, drilled or on a cut
-// list.
+// one that cannot be done as measured has what stands against it, and its opening drawn without a sheet or a
+// mark. None of them is drilled or on a cut list.
 #pragma once
 
 #include <string>

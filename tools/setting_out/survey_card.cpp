@@ -11,8 +11,8 @@ namespace dewgap::tools {
 namespace {
 
 constexpr std::string_view card_style = R"(
-@page { size: A4 portrait; margin: 7mm 8mm; }
-body { max-width: 202mm; font-size: 7.5pt; line-height: 1.17; }
+@page { size: A4 portrait; margin: 6mm 7mm; }
+body { max-width: 202mm; font-size: 7.5pt; line-height: 1.13; }
 h1 { font-size: 12pt; margin: 0 0 0.6mm; }
 h2 { font-size: 8.6pt; margin: 0.9mm 0 0.3mm; border-bottom: 0.25mm solid #000; clear: both; }
 h2 code { font-weight: normal; }
@@ -59,6 +59,9 @@ std::string point_rooms(const WordsRule& rule) {
 /// Where the answer goes.
 struct AnswerRoom {
   std::string operator()(const NumberRule& rule) const { return rooms(1, rule.unit.symbol); }
+  std::string operator()(const NumberOrNoneRule& rule) const {
+    return rooms(1, rule.unit.symbol) + boxes({none_there});
+  }
   std::string operator()(const WholeNumberRule&) const { return rooms(1, ""); }
   std::string operator()(const NumbersRule& rule) const { return rooms(rule.most, rule.unit.symbol); }
   std::string operator()(const WordRule& rule) const { return boxes(rule.words); }
@@ -75,7 +78,7 @@ std::string field_line(const Field& field) {
   const bool may_be_unknown = field.need != Need::required && !any_text;
   return fmt::format("<p class=\"field\">{}: <code>{}</code>{}{}</p>\n", escaped(field.help),
                      escaped(field.key), std::visit(AnswerRoom{}, field.rule),
-                     may_be_unknown ? boxes({not_known}) : std::string());
+                     may_be_unknown ? boxes({"?"}) : std::string());
 }
 
 std::string rows_to_fill(const Section& section, const FieldTable& table) {
@@ -127,9 +130,9 @@ std::string section_part(const Section& section, const FieldTable& table) {
 std::string survey_card(const FieldTable& table) {
   std::string body =
       "<h1>One window: what to measure and look at</h1>\n"
-      "<p>Whole millimetres. Tick one box a line; 'not known' is an answer, and widens the result. The small "
-      "words "
-      "are the keys of the job file, in its order. No fire lit while a fan runs for the tissue test.</p>\n"
+      "<p>Whole millimetres. Tick one box a line. <b>?</b> is 'not known': an answer too, it widens the "
+      "result. The small words are the keys of the job file, in its order. No fire lit while a fan runs for "
+      "the tissue test.</p>\n"
       "<p><span class=\"word\">Date <span class=\"room\"></span></span> <span class=\"word\">filled in by "
       "<span class=\"room long\"></span></span></p>\n<div class=\"card\">\n";
   for (const auto& section : table.sections)

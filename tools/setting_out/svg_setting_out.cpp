@@ -76,6 +76,7 @@ std::string svg_setting_out(const JobToSet& job) {
     column.heading(window.title(80));
     if (window.state != WorkState::set_out) {
       column.add(reasons_drawing(window, id));
+      if (window.state == WorkState::refused) column.add(refused_opening_drawing(window, id + "-opening"));
       continue;
     }
     column.add(elevation_drawing(window, id + "-sheet"));

@@ -164,8 +164,12 @@ std::string findings(const WindowToSet& window) {
       table.rows.push_back(
           {std::string(name_of(finding.kind)), std::string(name_of(finding.severity)), finding.sentence});
   }
+  if (window.sun && window.sun->severity != FitSeverity::fine)
+    table.rows.push_back({"sun", std::string(name_of(window.sun->severity)), window.sun->sentence});
   if (!table.rows.empty()) text += paper_table(table);
-  return fine.empty() ? text : text + paragraph(fine + ".");
+  if (!fine.empty()) text += paragraph(fine + ".");
+  return window.sun && window.sun->severity == FitSeverity::fine ? text + paragraph(window.sun->sentence)
+                                                                 : text;
 }
 
 std::string of_window(const WindowToSet& window) {

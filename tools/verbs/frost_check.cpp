@@ -20,8 +20,8 @@ Readings: CSV with the columns date, outdoor_C (the night's lowest), room_C, roo
 Everything else: dewgap vent --help.)";
 
 /// A sheet that hangs is set out.
-std::vector<Mend> mends_while_it_hangs(const Survey& survey) {
-  auto mends = mends_before_fitting(survey);
+std::vector<Mend> mends_while_it_hangs(const Survey& survey, VentOption fitted) {
+  auto mends = mends_before_fitting(survey, fitted);
   std::erase_if(mends, [](const Mend& mend) { return mend.kind == MendKind::setting_out; });
   return mends;
 }
@@ -45,7 +45,7 @@ void FrostCheckVerb::run(Streams streams) const {
       const auto before = decide(compute, question, {}, streams);
       job.advice = decide(compute, question, question.readings, streams);
       job.middle = middle_of(question, *job.advice, question.readings);
-      job.mend_first = mends_while_it_hangs(job.job.survey);
+      job.mend_first = mends_while_it_hangs(job.job.survey, job.options.fitted);
       const auto found = frost_findings(*job.advice, job.options.fitted, job.mend_first);
       job.frost_check = FrostCheck{
           .before = before, .fitted = job.options.fitted, .found = found, .step = frost_step(found)};

@@ -27,14 +27,35 @@ Read accepted(Read read, const std::string& path) {
 
 [[noreturn]] void refuse_window(const std::vector<AnsweredJob>& windows, const std::string& wanted,
                                 const std::string& job_path) {
-  auto text = wanted.empty() ? fmt::format("dewgap: which window? {} holds {}; give --window with a name or "
-                                           "number:\n",
-                                           harmless(file_title(job_path)), windows.size())
+  auto text = wanted.empty() ? fmt::format(
+                                   "dewgap: which window? {} holds {}; give --window with a name or "
+                                   "number:\n",
+                                   harmless(file_title(job_path)), windows.size())
                              : fmt::format("dewgap: --window {}: {} has no such window, but:\n",
                                            one_line(wanted, 80), harmless(file_title(job_path)));
   for (std::size_t i = 0; i < windows.size(); ++i)
     text += fmt::format("  {:2} {}\n", i + 1, one_line(windows[i].survey.name, 80));
   throw Failure(ExitCode::bad_input, text);
+}
+
+/// What the file says of all windows but for what it says of this one.
+void put_money(AnsweredJob& job, const ReadFile& money) {
+  const auto& answers = money.answers;
+  job.survey.money = answers.money;
+  job.currency = answers.currency;
+  job.rival_costs = answers.rival_costs;
+  std::optional<int> reading;
+  for (std::size_t i = 0; i < answers.window_costs.size(); ++i) {
+    const auto& own = answers.window_costs[i];
+    if (own.name != job.survey.name) continue;
+    reading = static_cast<int>(i) + 1;
+    if (own.sheet) job.survey.money->cost = own.sheet;
+    for (const auto cost :
+         {&RivalCosts::repair_and_strip, &RivalCosts::lined_curtains, &RivalCosts::shutters})
+      if (own.rivals.*cost) job.rival_costs.*cost = own.rivals.*cost;
+  }
+  for (const auto& value : money.given)
+    if (!value.reading || value.reading == reading) job.money_given.push_back(value);
 }
 
 void check_place(WeatherFile& file, const std::string& title, const PlaceSurvey& place) {
@@ -66,12 +87,10 @@ HouseFiles read_house_files(const GivenPaths& paths, Streams streams) {
     files.windows.push_back(std::move(job));
   }
   if (paths.money.empty()) return files;
-  const auto money = accepted(read_money(read_whole(paths.money, streams)), paths.money);
-  for (auto& job : files.windows) {
-    job.survey.money = money.answers.money;
-    job.currency = money.answers.currency;
-    job.money_given = money.given;
-  }
+  std::vector<std::string> names;
+  for (const auto& job : files.windows) names.push_back(job.survey.name);
+  const auto money = accepted(read_money(read_whole(paths.money, streams), names), paths.money);
+  for (auto& job : files.windows) put_money(job, money);
   return files;
 }
 
@@ -114,8 +133,9 @@ std::vector<WinterReading> read_readings_file(const GivenPaths& paths, Streams s
 }
 
 UsedWeather used(const WeatherFile& file) {
-  return {file.repaired_hours, file.longest_repaired_gap_h, file.notes, file.warnings, file.ignored_columns,
-          file.figures};
+  return {file.repaired_hours, file.longest_repaired_gap_h, file.notes,
+          file.warnings,       file.ignored_columns,        file.figures,
+          file.identity};
 }
 
 std::optional<Assessment> held(const Survey& survey, const std::string& job_path) {

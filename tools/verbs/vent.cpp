@@ -43,7 +43,7 @@ void VentVerb::run(Streams streams) const {
     with_input_of(input.paths.job, [&] {
       job.advice = decide(compute, question, question.readings, streams);
       job.middle = middle_of(question, *job.advice, question.readings);
-      job.mend_first = mends_before_fitting(job.job.survey);
+      job.mend_first = mends_before_fitting(job.job.survey, job.advice->choice);
     });
   write_whole(input.paths.output, text_in_form(job, *this), streams);
 }

@@ -82,11 +82,13 @@ struct PlacesVerb {
   void run(Streams streams) const;
 };
 
-/// dewgap schema [--vent | --year | --house]
+/// dewgap schema [--vent | --year | --house | --report | --setting-out]
 struct SchemaVerb {
   bool vent = false;
   bool year = false;
   bool house = false;
+  bool report = false;
+  bool setting_out = false;
 
   void set_up(CLI::App& verb);
   void run(Streams streams) const;

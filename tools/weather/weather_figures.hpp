@@ -2,11 +2,21 @@
 #pragma once
 
 #include <array>
+#include <cstddef>
+#include <cstdint>
 #include <string>
 
 #include "dewgap/climate/hourly_year.hpp"
 
 namespace dewgap::tools {
+
+/// Which file it was, so that it can be known again, and how it was read.
+struct WeatherIdentity {
+  std::string name;            ///< without its folder
+  std::size_t rows = 0;        ///< below the header
+  std::uint64_t checksum = 0;  ///< fnv1a_64 of its bytes
+  int longest_repair_h = 0;
+};
 
 struct WeatherFigures {
   double latitude_deg = 0.0;

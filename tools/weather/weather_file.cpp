@@ -4,11 +4,13 @@
 #include <fmt/ranges.h>
 
 #include <algorithm>
+#include <filesystem>
 
 #include "dewgap/air/saturation.hpp"
 #include "dewgap/climate/weather_columns.hpp"
 #include "dewgap/errors.hpp"
 #include "tools/answer/plain_text.hpp"
+#include "tools/weather/checksum.hpp"
 #include "tools/weather/gaps_kernel.hpp"
 #include "tools/weather/plausible_kernel.hpp"
 #include "tools/weather/site_facts_kernel.hpp"
@@ -130,6 +132,8 @@ class Reading {
 
   WeatherFile read(std::string_view text) {
     const auto table = read_rows(text, problems_);
+    file_.identity = {std::filesystem::path(file_name_).filename().string(), table.rows.size(),
+                      fnv1a_64(text), options_.longest_repair_h};
     const auto header = read_header(table.header, problems_);
     auto site = read_site_facts(table.comments, options_, problems_);
     const auto values = read_values(table, header, problems_);

@@ -57,6 +57,7 @@ struct WeatherFileOptions {
 
 struct WeatherFile {
   HourlyYear year;
+  WeatherIdentity identity;
   std::size_t repaired_hours = 0;  ///< hours in which at least one value was filled in
   std::size_t longest_repaired_gap_h = 0;
   std::vector<std::string> notes;     ///< what was moved, filled in, modelled or left out, a sentence each

@@ -7,12 +7,12 @@
 #include "dewgap/air/constants.hpp"
 #include "dewgap/airflow/network_checks_kernel.hpp"
 #include "dewgap/errors.hpp"
+#include "dewgap/numerics/levy_series.hpp"
 
 namespace dewgap {
 namespace {
 
 constexpr double pi = std::numbers::pi;
-constexpr int terms = 50;  // odd ones; the first one left out is 1e-10 of the first
 
 void require_valid(const FlexingSheet& sheet) {
   require_in_range(sheet.width_m, {0.05, 5.0}, "width_m", "m");
@@ -37,18 +37,6 @@ Sides sides_of(const FlexingSheet& sheet) {
   return {std::min(sheet.width_m, sheet.height_m), std::max(sheet.width_m, sheet.height_m)};
 }
 
-/// Sum over odd m of a term of m and alpha = m pi b / (2 a), the small ones first.
-template <class Term>
-double levy_sum(const FlexingSheet& sheet, Term&& term) {
-  const auto [a, b] = sides_of(sheet);
-  double sum = 0.0;
-  for (int i = terms - 1; i >= 0; --i) {
-    const double m = 2.0 * i + 1.0;
-    sum += term(m, 0.5 * m * pi * b / a);
-  }
-  return sum;
-}
-
 double conductance_m3_s(const std::vector<PlacedOpening>& openings) {
   double sum = 0.0;
   for (const auto& opening : openings) {
@@ -62,13 +50,8 @@ double conductance_m3_s(const std::vector<PlacedOpening>& openings) {
 double plate_volume_per_pressure_m3_Pa(const FlexingSheet& sheet) {
   require_valid(sheet);
   const auto [a, b] = sides_of(sheet);
-  // Levy's series integrated over the plate: 8 a^5 b / (pi^6 D) times the sum over odd m of
-  // m^-6 (1 - 3 tanh(alpha) / (2 alpha) + (1 - tanh^2(alpha)) / 2), alpha = m pi b / (2 a).
-  const double sum = levy_sum(sheet, [](double m, double alpha) {
-    const double tanh = std::tanh(alpha);
-    return (1.0 - 1.5 * tanh / alpha + 0.5 * (1.0 - tanh * tanh)) / std::pow(m, 6);
-  });
-  return 8.0 * std::pow(a, 5) * b / (std::pow(pi, 6) * stiffness_Nm(sheet)) * sum;
+  // mean deflection c a^4 / D, times the area
+  return numerics::levy_mean_deflection(b / a) * std::pow(a, 5) * b / stiffness_Nm(sheet);
 }
 
 double plate_volume_per_pressure_m3_Pa(double width_m, double height_m, double thickness_m,
@@ -80,13 +63,7 @@ double plate_volume_per_pressure_m3_Pa(double width_m, double height_m, double t
 double plate_deflection_per_pressure_m_Pa(const FlexingSheet& sheet) {
   require_valid(sheet);
   const auto [a, b] = sides_of(sheet);
-  // Levy's series at the centre: 4 a^4 / (pi^5 D) times the sum over odd m of
-  // (-1)^((m - 1) / 2) m^-5 (1 - (alpha tanh(alpha) + 2) / (2 cosh(alpha))).
-  const double sum = levy_sum(sheet, [](double m, double alpha) {
-    const double sign = std::fmod(m, 4.0) == 1.0 ? 1.0 : -1.0;
-    return sign * (1.0 - (alpha * std::tanh(alpha) + 2.0) / (2.0 * std::cosh(alpha))) / std::pow(m, 5);
-  });
-  return 4.0 * std::pow(a, 4) / (std::pow(pi, 5) * stiffness_Nm(sheet)) * sum;
+  return numerics::levy_centre(b / a).deflection * std::pow(a, 4) / stiffness_Nm(sheet);
 }
 
 double plate_valid_to_Pa(const FlexingSheet& sheet) {

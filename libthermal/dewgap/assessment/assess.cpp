@@ -78,6 +78,11 @@ void AssessOptions::validate() const {
   }
 }
 
+bool may_be_cut(const Assessment& assessment) {
+  return assessment.headline != Headline::hold && assessment.figures && assessment.figures->plan &&
+         assessment.figures->cut.against.empty();
+}
+
 Assessment assess_in_weather(const Survey& survey, const AssessOptions& options,
                              const std::optional<HourlyYear>& weather, const Progress& progress) {
   validate(survey);
@@ -106,6 +111,9 @@ Assessment assess_in_weather(const Survey& survey, const AssessOptions& options,
   }
   if (answer.headline != Headline::leave) {
     figures.plan = plan_for(survey, setting.window, figures.vent);
+    figures.cut = cut_check(survey, figures.plan);
+  } else {
+    figures.cut.sun = sheet_in_sun(survey);
   }
   if (options.width_checks) {
     figures.width_checks = {check_width(setting, options, 0.5), check_width(setting, options, 2.0)};

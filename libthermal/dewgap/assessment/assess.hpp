@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "dewgap/assessment/cut_check.hpp"
 #include "dewgap/assessment/gates.hpp"
 #include "dewgap/assessment/priors.hpp"
 #include "dewgap/assessment/saving_samples.hpp"
@@ -151,7 +152,8 @@ struct Assessment {
     std::vector<EvidenceUse> evidence;
     std::vector<ResolvedInput> inputs;
     std::vector<WidthCheck> width_checks;
-    std::optional<SheetPlan> plan;      ///< absent on LEAVE
+    std::optional<SheetPlan> plan;      ///< absent on LEAVE; to be cut only when nothing in `cut` is against
+    CutCheck cut;                       ///< on LEAVE the sun alone
     std::vector<std::string> remedies;  ///< doable ones, with figures
     ValidityFlags flags;
     std::size_t samples = 0;
@@ -160,11 +162,14 @@ struct Assessment {
     std::uint64_t seed = 0;
     double coldest_month_C = 0.0;
     double frost_night_C = 0.0;
-    std::string place_line;  ///< station, distance, height difference
+    std::string place_line;        ///< station, distance, height difference
     SavingSamples saving_samples;  ///< for totals over windows: house.hpp
   };
   std::optional<Figures> figures;  ///< absent on HOLD
 };
+
+/// Whether there is a size to cut: a plan, and nothing against it.
+bool may_be_cut(const Assessment& assessment);
 
 /// Throws InvalidInput for an invalid survey, CalculationFailed when a sample does not converge. O(samples x
 /// options + most_window_hours); memory O(samples x unknowns).

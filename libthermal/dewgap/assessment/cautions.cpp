@@ -10,12 +10,15 @@ bool is_plastic(SheetKind kind) {
   return kind != SheetKind::glass;
 }
 
-/// Whether anything is screwed into timber: not into metal or PVC-U, glazing bars, nor for film.
+/// Whether clips or screws go into timber: not into metal or PVC-U, glazing bars, a reveal, nor for film.
 bool takes_screws(const Survey& survey) {
-  const bool by_a_reveal = survey.sheet.cover == Cover::reveal;
-  const bool bars_only = survey.sheet.cover == Cover::glass;
-  return survey.sheet.material != SheetKind::pet_film && !bars_only &&
-         (by_a_reveal || is_timber(survey.window.frame));
+  const bool on_a_face = survey.sheet.cover == Cover::frame || survey.sheet.cover == Cover::sash;
+  return survey.sheet.material != SheetKind::pet_film && on_a_face && is_timber(survey.window.frame);
+}
+
+/// Whether beads round a reveal hold it.
+bool takes_beads(const Survey& survey) {
+  return survey.sheet.material != SheetKind::pet_film && survey.sheet.cover == Cover::reveal;
 }
 
 /// A caution whose tick is not known applies: unknown is not safe.
@@ -40,6 +43,9 @@ bool applies(std::string_view tick, const Survey& survey) {
   }
   if (tick == "screws") {
     return takes_screws(survey);
+  }
+  if (tick == "beads") {
+    return takes_beads(survey);
   }
   if (tick == "before_1980") {
     return survey.window.before_1980.value_or(true);

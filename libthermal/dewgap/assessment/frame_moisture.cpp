@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <set>
 
 #include "dewgap/assessment/frame_moisture_kernel.hpp"
 #include "dewgap/assessment/vent_cases_kernel.hpp"
@@ -113,21 +114,27 @@ FrameMoisture::Range range_of(const std::vector<PairedTimber>& pairs) {
                           static_cast<double>(pairs.size())};
 }
 
+struct PlausiblePairs {
+  std::vector<PairedTimber> pairs;
+  std::set<std::size_t> cases;  ///< that they are of
+};
+
 /// Cases picked by weight, those that settle.
-std::vector<PairedTimber> plausible_pairs(const YearSetting& year, const VentCases& cases,
-                                          const FrameMoistureOptions& options) {
+PlausiblePairs plausible_pairs(const YearSetting& year, const VentCases& cases,
+                               const FrameMoistureOptions& options) {
   const auto picks = numerics::resampled(cases.weights, options.samples, options.seed);
   std::vector<std::optional<PairedTimber>> runs(picks.size());
   numerics::for_each_index(runs.size(), [&](std::size_t i) {
     runs[i] = paired_timber(year, cases.samples[picks[i]], options.option);
   });
-  std::vector<PairedTimber> pairs;
-  for (const auto& run : runs) {
-    if (run) {
-      pairs.push_back(*run);
+  PlausiblePairs found;
+  for (std::size_t i = 0; i < runs.size(); ++i) {
+    if (runs[i]) {
+      found.pairs.push_back(*runs[i]);
+      found.cases.insert(picks[i]);
     }
   }
-  return pairs;
+  return found;
 }
 
 std::string sentence_of(const FrameMoisture& frame) {
@@ -186,8 +193,9 @@ std::optional<FrameMoisture> frame_moisture(const Survey& survey, const FrameMoi
   frame.peak_difference_kg_kg = frame.with.peak_kg_kg - frame.without.peak_kg_kg;
   frame.hours_above_difference = frame.with.hours_above_caution - frame.without.hours_above_caution;
   if (options.samples > 0) {
-    const auto pairs = plausible_pairs(year, cases, options);
+    const auto [pairs, different] = plausible_pairs(year, cases, options);
     frame.samples = pairs.size();
+    frame.cases_run = different.size();
     frame.samples_left_out = options.samples - pairs.size();
     frame.range = pairs.empty() ? std::nullopt : std::optional(range_of(pairs));
   }

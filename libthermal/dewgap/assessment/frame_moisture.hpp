@@ -58,8 +58,9 @@ struct FrameMoisture {
     double wetter_share = 0.0;  ///< cases in which more hours lie above the threshold with the sheet
   };
   std::optional<Range> range;
-  std::string sentence;  ///< for people
-  std::size_t samples = 0;
+  std::string sentence;       ///< for people
+  std::size_t samples = 0;    ///< picks that settled, those of one case each counted
+  std::size_t cases_run = 0;  ///< different ones among them
   std::size_t samples_left_out = 0;
   std::uint64_t seed = 0;
   std::string weather_source;

@@ -55,13 +55,21 @@ struct HouseTotals {
   double capped_share = 0.0;           ///< plausible cases of the house in which it did
 };
 
+/// Misty mornings a year, from a window's year of hours. Of fewer cases than least_cases_for_percentiles tell
+/// the least and greatest.
+struct MistyMornings {
+  CaseSpread now;
+  CaseSpread with_sheet;
+  CaseSpread spared;  ///< percentile by percentile, since what makes it misty now does so with a sheet too
+  std::size_t cases = 0;  ///< different ones that were run
+};
+
 /// A window in an order of doing.
 struct OrderStep {
-  std::size_t number = 0;                    ///< of the window
-  std::size_t place = 0;                     ///< from 1; tied windows share a place
-  Spread value;                              ///< what the order goes by
-  std::optional<Spread> misty_mornings_now;  ///< order for the damp alone
-  std::optional<Spread> misty_mornings_with;
+  std::size_t number = 0;                       ///< of the window
+  std::size_t place = 0;                        ///< from 1; tied windows share a place
+  Spread saving;                                ///< order for the money alone: what it goes by
+  std::optional<MistyMornings> misty_mornings;  ///< order for the damp alone; it goes by those spared
   bool peoples_room = false;    ///< somebody sleeps, sits or cooks there, or its use is not known
   Spread air_lost_so_far_m3_h;  ///< this window and those before it: draught cut
 };
@@ -73,11 +81,13 @@ enum class OrderBasis {
 };
 std::string_view name_of(OrderBasis basis);
 
-/// Tied: ranges overlap by more than this share of the shorter one (our convention).
+/// Tied: ranges overlap by more than this share of the shorter one (our convention). Ranges are from the 10th
+/// to the 90th percentile; of few cases from the least to the greatest.
 inline constexpr double tie_overlap_share = 0.5;
 
 struct HouseOrder {
   OrderBasis basis{};
+  std::string basis_because;     ///< where it is not by cost: for which windows none was given; else empty
   std::vector<OrderStep> steps;  ///< of windows that count
   std::string left_out_because;  ///< which of them it leaves out and why, a sentence; empty: none
   /// Window at which air lost so far passes the user's limit in the middle case, and in the 90th percentile.

@@ -12,9 +12,26 @@ Spread scaled(const Spread& spread, double factor) {
   return {factor * spread.p10, factor * spread.p50, factor * spread.p90};
 }
 
-bool is_tied(const Spread& a, const Spread& b) {
-  const double overlap = std::min(a.p90, b.p90) - std::max(a.p10, b.p10);
-  const double shorter = std::min(a.p90 - a.p10, b.p90 - b.p10);
+/// What an order goes by.
+struct Range {
+  double low = 0.0;
+  double middle = 0.0;
+  double high = 0.0;
+};
+
+Range range_of(const OrderStep& step) {
+  if (!step.misty_mornings) {
+    return {step.saving.p10, step.saving.p50, step.saving.p90};
+  }
+  const auto& spared = step.misty_mornings->spared;
+  return step.misty_mornings->cases < least_cases_for_percentiles
+             ? Range{spared.least, spared.p50, spared.greatest}
+             : Range{spared.p10, spared.p50, spared.p90};
+}
+
+bool is_tied(const Range& a, const Range& b) {
+  const double overlap = std::min(a.high, b.high) - std::max(a.low, b.low);
+  const double shorter = std::min(a.high - a.low, b.high - b.low);
   return shorter > 0.0 ? overlap > tie_overlap_share * shorter : overlap >= 0.0;
 }
 
@@ -38,12 +55,13 @@ void give_places(HouseOrder& order) {
   const bool people_first = order.basis == OrderBasis::misty_mornings_spared;
   const auto group = [people_first](const OrderStep& step) { return people_first && !step.peoples_room; };
   std::stable_sort(order.steps.begin(), order.steps.end(), [&](const OrderStep& a, const OrderStep& b) {
-    return group(a) != group(b) ? !group(a) : a.value.p50 > b.value.p50;
+    return group(a) != group(b) ? !group(a) : range_of(a).middle > range_of(b).middle;
   });
   const OrderStep* first = nullptr;
   for (std::size_t i = 0; i < order.steps.size(); ++i) {
     auto& step = order.steps[i];
-    const bool tied = first != nullptr && group(*first) == group(step) && is_tied(first->value, step.value);
+    const bool tied =
+        first != nullptr && group(*first) == group(step) && is_tied(range_of(*first), range_of(step));
     step.place = tied ? first->place : i + 1;
     first = tied ? first : &step;
   }
@@ -83,14 +101,11 @@ const OptionAdvice* advice_on(const Assessment::Figures& figures) {
   return at == options.end() ? nullptr : &*at;
 }
 
-Spread percentiles_of(const CaseSpread& cases) {
-  return {cases.p10, cases.p50, cases.p90};
-}
-
-/// Percentile by percentile, since what makes a window misty now makes it misty with a sheet too.
-Spread spared(const Spread& now, const Spread& with) {
+CaseSpread spared(const CaseSpread& now, const CaseSpread& with) {
   const auto [low, high] = std::minmax({now.p10 - with.p10, now.p50 - with.p50, now.p90 - with.p90});
-  return {low, now.p50 - with.p50, high};
+  const auto [least, greatest] =
+      std::minmax({low, high, now.least - with.least, now.greatest - with.greatest});
+  return {.p10 = low, .p50 = now.p50 - with.p50, .p90 = high, .least = least, .greatest = greatest};
 }
 
 /// Names of windows, a comma between.
@@ -118,13 +133,22 @@ std::string_view name_of(OrderBasis basis) {
 
 HouseOrder order_for_money(const std::vector<CountedWindow>& windows) {
   HouseOrder order;
-  const bool costs_given = !windows.empty() && std::all_of(windows.begin(), windows.end(), has_cost);
+  std::vector<std::string> without_cost;
+  for (const auto& window : windows) {
+    if (!has_cost(window)) {
+      without_cost.push_back(window.window->name);
+    }
+  }
+  const bool costs_given = !windows.empty() && without_cost.empty();
+  if (!without_cost.empty()) {
+    order.basis_because = "No cost above 0 was given for: " + list_of(without_cost) + ".";
+  }
   order.basis = costs_given ? OrderBasis::money_saved_per_cost : OrderBasis::heat_saved_per_sheet_area;
   for (const auto& window : windows) {
     auto step = step_for(window);
     const auto heat_kWh = own_spread(window, &SavingSamples::heat_saved_kWh);
     const double worth = costs_given ? money_from_heat(1.0, *window.survey->money).saved_per_year : 1.0;
-    step.value =
+    step.saving =
         scaled(heat_kWh, worth / (costs_given ? *window.survey->money->cost : sheet_area_m2(window)));
     order.steps.push_back(step);
   }
@@ -143,9 +167,11 @@ HouseOrder order_for_damp(const std::vector<CountedWindow>& windows) {
       continue;
     }
     auto step = step_for(window);
-    step.misty_mornings_now = percentiles_of(window.figures().year->as_it_is.misty_mornings);
-    step.misty_mornings_with = percentiles_of(advice->misty_mornings);
-    step.value = spared(*step.misty_mornings_now, *step.misty_mornings_with);
+    const auto& year = *window.figures().year;
+    const auto& now = year.as_it_is.misty_mornings;
+    const auto& with = advice->misty_mornings;
+    step.misty_mornings = {
+        .now = now, .with_sheet = with, .spared = spared(now, with), .cases = year.cases_run};
     order.steps.push_back(step);
   }
   if (!left_out.empty()) {

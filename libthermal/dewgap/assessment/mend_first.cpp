@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <iterator>
 
+#include "dewgap/assessment/cut_check.hpp"
 #include "dewgap/assessment/setting_out_kernel.hpp"
-#include "dewgap/assessment/verdict_kernel.hpp"
 
 namespace dewgap {
 namespace {
@@ -27,23 +27,15 @@ std::vector<Mend> water_and_timber(const TimberSurvey& timber) {
 
 }  // namespace
 
-std::vector<Mend> mends_before_fitting(const Survey& survey) {
+std::vector<Mend> mends_before_fitting(const Survey& survey, VentOption vent) {
   auto mends = water_and_timber(survey.timber);
-  const double catch_m = survey.window.catch_stands_out_m.value_or(0.0);
-  const double tape_m = survey.sheet.tape_thickness_m.value_or(0.006);
-  const bool on_frame = survey.sheet.cover == Cover::frame || survey.sheet.cover == Cover::sash;
-  if (on_frame && catch_m > tape_m) {
-    mends.push_back({MendKind::obstacle, "Move the catch, or pack the sheet out by " +
-                                             whole(1000.0 * (catch_m - tape_m)) + " mm: it stands out."});
-  }
-  for (const auto& sentence : needed_before_setting_out(survey)) {
-    mends.push_back({MendKind::setting_out, sentence});
-  }
+  const auto against = cut_check(survey, plan_for(survey, window_model(survey), vent)).against;
+  mends.insert(mends.end(), against.begin(), against.end());
   return mends;
 }
 
-std::vector<std::string> mend_first(const Survey& survey) {
-  const auto mends = mends_before_fitting(survey);
+std::vector<std::string> mend_first(const Survey& survey, VentOption vent) {
+  const auto mends = mends_before_fitting(survey, vent);
   std::vector<std::string> sentences;
   std::transform(mends.begin(), mends.end(), std::back_inserter(sentences),
                  [](const Mend& mend) { return mend.say; });

@@ -124,6 +124,21 @@ MoneyTerms terms_for(RivalKind kind, const MoneyTerms& sheet, const RivalCosts& 
   return terms;
 }
 
+/// The heat's percentiles turned round: what saves most costs least a kWh.
+std::optional<Spread> cost_per_kWh(const std::optional<double>& cost, const Spread& heat_saved_kWh) {
+  if (!cost || !(heat_saved_kWh.p10 > 0.0)) {
+    return std::nullopt;
+  }
+  return Spread{*cost / heat_saved_kWh.p90, *cost / heat_saved_kWh.p50, *cost / heat_saved_kWh.p10};
+}
+
+void add_money(Rival& rival, const std::vector<double>& heat_saved_kWh, const std::vector<double>& weights,
+               const MoneyTerms& terms) {
+  rival.money = money_over(heat_saved_kWh, weights, terms);
+  rival.cost = terms.cost;
+  rival.cost_per_yearly_kWh = cost_per_kWh(terms.cost, rival.heat_saved_kWh);
+}
+
 Rival rival_of(const RivalRuns& runs, std::size_t k, const Survey& survey, const RivalCosts& costs) {
   const auto spread = [&](double RivalFigures::*figure) {
     return runs.spread([=](const Case& c) { return c[k].*figure; });
@@ -140,8 +155,8 @@ Rival rival_of(const RivalRuns& runs, std::size_t k, const Survey& survey, const
   rival.dry_month_share = runs.share([=](const Case& c) { return c[k].month_margin_K >= 0.0; });
   rival.dry_frost_share = runs.share([=](const Case& c) { return c[k].frost_margin_K >= 0.0; });
   if (survey.money && rival.kind != RivalKind::do_nothing) {
-    rival.money = money_over(runs.values([=](const Case& c) { return c[k].heat_saved_kWh; }), runs.weights,
-                             terms_for(rival.kind, *survey.money, costs));
+    add_money(rival, runs.values([=](const Case& c) { return c[k].heat_saved_kWh; }), runs.weights,
+              terms_for(rival.kind, *survey.money, costs));
   }
   if (rival.kind != RivalKind::sheet) {
     rival.against_sheet = against_sheet(runs, k);

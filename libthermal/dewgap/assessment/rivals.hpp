@@ -31,8 +31,8 @@ enum class RivalKind {
 };
 std::string_view name_of(RivalKind kind);
 
-/// The user's own costs; a rival without one has a yearly saving but no payback. The sheet's is in the
-/// survey's money.
+/// The user's own costs, 0 to 1e9; a rival without one has a yearly saving but no payback. The sheet's is in
+/// the survey's money. The sheet with draught-stripping costs both.
 struct RivalCosts {
   std::optional<double> repair_and_strip;
   std::optional<double> lined_curtains;
@@ -66,6 +66,10 @@ struct Rival {
   double dry_frost_share = 0.0;
   std::string damp;  ///< one plain sentence
   std::optional<MoneySpread> money;
+  std::optional<double> cost;  ///< the user's own, in the user's currency; none given: none is taken
+  /// Cost over heat saved a year, currency per kWh a year; none without a cost, or when the 10th percentile
+  /// of the saving is no saving.
+  std::optional<Spread> cost_per_yearly_kWh;
   // Of the answer's year of hours, where it has them.
   std::optional<CaseSpread> misty_mornings;
   std::optional<double> acceptable_share;

@@ -9,21 +9,7 @@ bool is_sized_from_glass(Cover cover) {
   return cover == Cover::glass || cover == Cover::sash;
 }
 
-SheetSeat seat_of(Cover cover) {
-  switch (cover) {
-    case Cover::glass:
-      return SheetSeat::on_panes;
-    case Cover::sash:
-      return SheetSeat::on_sash;
-    case Cover::frame:
-      return SheetSeat::overlapping;
-    case Cover::reveal:
-      return SheetSeat::inside_reveal;
-  }
-  return SheetSeat::overlapping;
-}
-
-/// A sliding window has two sashes, one above the other; others are taken as one.
+/// A sliding window has two sashes, one above the other or beside it; others are taken as one.
 int sash_count(const WindowSurvey& window) {
   return window.kind == WindowKind::sliding_sash ? 2 : 1;
 }
@@ -44,9 +30,11 @@ int sheet_count(const Survey& survey) {
 /// Whether the measured pane is all the glass of its sash.
 bool tells_sash_glass(const WindowSurvey& window) {
   const int sashes = sash_count(window);
-  const auto& heights_m = window.opening_heights_m;
-  const double opening_m = *std::max_element(heights_m.begin(), heights_m.end());
-  return window.pane_count <= sashes && sashes * *window.glass_height_m <= opening_m;
+  const bool sideways = window.moves == SashMoves::sideways;
+  const auto& sides_m = sideways ? window.opening_widths_m : window.opening_heights_m;
+  const double opening_m = *std::max_element(sides_m.begin(), sides_m.end());
+  const double glass_m = sideways ? *window.glass_width_m : *window.glass_height_m;
+  return window.pane_count <= sashes && sashes * glass_m <= opening_m;
 }
 
 bool size_is_known(const Survey& survey) {
@@ -58,27 +46,40 @@ bool size_is_known(const Survey& survey) {
   return measured && (survey.sheet.cover == Cover::glass || tells_sash_glass(window));
 }
 
-MeasuredOpening opening_to_cover(const Survey& survey) {
+}  // namespace
+
+SheetSeat seat_of(Cover cover) {
+  switch (cover) {
+    case Cover::glass:
+      return SheetSeat::on_panes;
+    case Cover::sash:
+      return SheetSeat::on_sash;
+    case Cover::frame:
+      return SheetSeat::overlapping;
+    case Cover::reveal:
+      return SheetSeat::inside_reveal;
+  }
+  return SheetSeat::overlapping;
+}
+
+MeasuredOpening measured_for_sheet(const Survey& survey) {
   const auto& window = survey.window;
-  if (is_sized_from_glass(survey.sheet.cover)) {
-    return visible_glass(window.glass_width_m.value(), window.glass_height_m.value());
+  if (is_sized_from_glass(survey.sheet.cover) && window.glass_width_m && window.glass_height_m) {
+    return visible_glass(*window.glass_width_m, *window.glass_height_m);
   }
   return {.widths_m = window.opening_widths_m,
           .heights_m = window.opening_heights_m,
           .diagonals_m = window.diagonals_m};
 }
 
-}  // namespace
-
 std::vector<BreaksWanted> breaks_wanted(VentOption vent) {
-  constexpr double longer_break_m = 0.100;  // common practice, no source
   const BreaksWanted below{.member = Member::bottom, .count = 2, .length_m = practice::vent_break_m};
   const BreaksWanted above{.member = Member::top, .count = 2, .length_m = practice::vent_break_m};
   switch (vent) {
     case VentOption::breaks_bottom:
       return {below};
     case VentOption::breaks_bottom_longer:
-      return {{.member = Member::bottom, .count = 2, .length_m = longer_break_m}};
+      return {{.member = Member::bottom, .count = 2, .length_m = practice::longer_vent_break_m}};
     case VentOption::breaks_bottom_and_top:
       return {below, above};
     case VentOption::sealed:
@@ -95,7 +96,7 @@ std::optional<SheetPlan> plan_for(const Survey& survey, const WindowModel& windo
     return std::nullopt;
   }
   SheetPlanInput input;
-  input.opening = opening_to_cover(survey);
+  input.opening = measured_for_sheet(survey);
   input.seat = seat_of(survey.sheet.cover);
   input.sheet = survey.sheet.material;
   input.frame = survey.window.frame;
@@ -110,6 +111,7 @@ std::optional<SheetPlan> plan_for(const Survey& survey, const WindowModel& windo
   input.tape_thickness_m = window.tape_thickness_m;
   input.tape_width_m = window.tape_width_m;
   input.breaks = breaks_wanted(vent);
+  input.stock = survey.sheet.stock;
   auto plan = plan_sheet(input);
   if (survey.sheet.cover == Cover::glass && plan.sheet_count > 1) {
     plan.notes.push_back("Cut from one pane's glass: measure each pane that differs.");
@@ -120,19 +122,9 @@ std::optional<SheetPlan> plan_for(const Survey& survey, const WindowModel& windo
   return plan;
 }
 
-std::vector<std::string> needed_before_setting_out(const Survey& survey) {
-  if (!size_is_known(survey)) {
-    return {survey.sheet.cover == Cover::sash ? "Measure the glass of each sash: the sheet is cut from it."
-                                              : "Measure the glass of a pane: the sheets are cut from it."};
-  }
-  std::vector<std::string> needed;
-  const auto plan = plan_for(survey, window_model(survey));
-  for (const auto& refusal : plan ? plan->refused : std::vector<Refusal>{}) {
-    if (refusal.kind != RefusalKind::catch_in_the_way) {
-      needed.push_back(refusal.sentence);
-    }
-  }
-  return needed;
+std::string what_to_measure(const Survey& survey) {
+  return survey.sheet.cover == Cover::sash ? "Measure the glass of each sash: the sheet is cut from it."
+                                           : "Measure the glass of a pane: the sheets are cut from it.";
 }
 
 }  // namespace dewgap

@@ -21,8 +21,12 @@ std::optional<SheetPlan> plan_for(const Survey& survey, const WindowModel& windo
 /// The breaks in the tape that an option asks for; none for most.
 std::vector<BreaksWanted> breaks_wanted(VentOption vent);
 
-/// What has to be measured, built or changed before a sheet can be set out, one sentence each. A catch in the
-/// way is told by mends_before_fitting.
-std::vector<std::string> needed_before_setting_out(const Survey& survey);
+/// Where the sheet sits, and what it is sized from: the opening, or the visible glass where that is covered
+/// and measured.
+SheetSeat seat_of(Cover cover);
+MeasuredOpening measured_for_sheet(const Survey& survey);
+
+/// For a survey without a plan: what to measure, a sentence.
+std::string what_to_measure(const Survey& survey);
 
 }  // namespace dewgap

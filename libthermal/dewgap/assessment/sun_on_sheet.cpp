@@ -20,8 +20,8 @@ struct SunShares {
 };
 
 void validate(const SunOnSheetInput& input) {
-  require_in_range(input.glass_thickness_m, {0.002, 0.02}, "glass_thickness_m", "m");
-  require_in_range(input.gap_m, {0.003, 0.25}, "gap_m", "m");
+  require_in_range(input.glass_thickness_m, {0.0015, 0.025}, "glass_thickness_m", "m");
+  require_in_range(input.gap_m, {0.002, 0.25}, "gap_m", "m");
   require_in_range(input.height_m, {0.1, 5.0}, "height_m", "m");
   require_in_range(input.irradiance_W_m2, {0.0, 1200.0}, "irradiance_W_m2", "W/m2");
   require_in_range(input.outdoor_C, {-30.0, 50.0}, "outdoor_C", "C");

@@ -19,8 +19,8 @@ struct SunOnSheetInput {
   SheetKind sheet = SheetKind::acrylic;
   SheetGrade grade = SheetGrade::not_known;
   std::optional<double> sheet_thickness_m;  ///< 1e-5 to 0.05; absent: the kind's usual
-  double glass_thickness_m = 0.004;         ///< 0.002 to 0.02
-  double gap_m = 0.030;                     ///< 0.003 to 0.25
+  double glass_thickness_m = 0.004;         ///< 0.0015 to 0.025
+  double gap_m = 0.030;                     ///< 0.002 to 0.25
   double height_m = 1.2;                    ///< 0.1 to 5
   double irradiance_W_m2 = 900.0;           ///< on the window's plane, 0 to 1200; 800 to 1000 in full sun
   double outdoor_C = 30.0;                  ///< -30 to 50

@@ -12,6 +12,9 @@
 #include "dewgap/dwelling/pressure.hpp"
 #include "dewgap/dwelling/room_humidity.hpp"
 #include "dewgap/energy/money.hpp"
+#include "dewgap/fitting/fit_check.hpp"
+#include "dewgap/fitting/sheet_plan.hpp"
+#include "dewgap/fitting/sun_heat.hpp"
 #include "dewgap/materials/materials.hpp"
 #include "dewgap/window/cover.hpp"
 
@@ -48,6 +51,8 @@ struct SettleFirst {
 // ---------------------------------------------------------------------------------------------------
 
 enum class WindowKind { sliding_sash, casement, fixed_light };
+/// How its sash moves: a sliding one up and down or sideways, a casement inwards or outwards.
+enum class SashMoves { up_and_down, sideways, inwards, outwards };
 
 struct WindowSurvey {
   WindowKind kind = WindowKind::casement;
@@ -61,7 +66,13 @@ struct WindowSurvey {
   std::optional<double> glass_thickness_m;
   std::optional<bool> glass_coated;            ///< torch reflection of another colour
   std::vector<double> glass_to_fixing_face_m;  ///< one per sash; a sliding sash has two
+  std::optional<SashMoves> moves;              ///< not for a fixed light
   std::optional<double> catch_stands_out_m;    ///< past the fixing face
+  std::optional<double> handle_stands_out_m;   ///< the same
+  std::optional<double> stay_stands_out_m;     ///< the same
+  std::optional<double> between_sashes_m;      ///< free depth between the two sashes of a sliding window
+  HungPart shutter;                            ///< inside, on the room's side
+  HungPart blind;
   std::optional<double> fixing_face_m;
   std::optional<double> screw_depth_m;
   std::optional<double> frame_thickness_m;
@@ -73,7 +84,9 @@ struct WindowSurvey {
 
 struct SheetSurvey {
   SheetKind material = SheetKind::acrylic;
+  SheetGrade grade = SheetGrade::not_known;  ///< of acrylic alone
   std::optional<double> thickness_m;
+  std::optional<StockSize> stock;  ///< largest sheet that the supplier has
   Cover cover = Cover::frame;
   std::optional<double> tape_thickness_m;
   std::optional<double> tape_width_m;

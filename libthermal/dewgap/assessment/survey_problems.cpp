@@ -74,6 +74,32 @@ void check_glass(const WindowSurvey& window, Findings& find) {
             "window.glass_height", "the glass is higher than the opening");
 }
 
+/// A sash that moves as its kind does not, or depths between sashes that there are not.
+void check_moves(const WindowSurvey& window, Findings& find) {
+  const bool slides = window.kind == WindowKind::sliding_sash;
+  if (window.moves) {
+    const bool moves_by_sliding =
+        *window.moves == SashMoves::up_and_down || *window.moves == SashMoves::sideways;
+    find.when(window.kind == WindowKind::fixed_light, "window.moves", "a fixed light does not move");
+    find.when(slides && !moves_by_sliding, "window.moves",
+              "a sliding sash moves up and down or sideways, it does not swing");
+    find.when(window.kind == WindowKind::casement && moves_by_sliding, "window.moves",
+              "a casement swings inwards or outwards, it does not slide");
+  }
+  find.when(window.between_sashes_m && !slides, "window.between_sashes",
+            "only a sliding sash has two sashes that pass each other");
+}
+
+/// What stands out of the fixing face or hangs before it.
+void check_parts(const WindowSurvey& window, Findings& find) {
+  find.range("window.catch_stands_out", window.catch_stands_out_m, {0.0, 0.2}, "m");
+  find.range("window.handle_stands_out", window.handle_stands_out_m, {0.0, 0.2}, "m");
+  find.range("window.stay_stands_out", window.stay_stands_out_m, {0.0, 0.2}, "m");
+  find.range("window.between_sashes", window.between_sashes_m, {0.0, 0.2}, "m");
+  find.range("window.shutter", window.shutter.clearance_m, {-0.2, 2.0}, "m");
+  find.range("window.blind", window.blind.clearance_m, {-0.2, 2.0}, "m");
+}
+
 void check_window(const WindowSurvey& window, Findings& find) {
   for (const double width : window.opening_widths_m) {
     find.range("window.opening_widths", width, {0.1, 4.0}, "m");
@@ -93,7 +119,8 @@ void check_window(const WindowSurvey& window, Findings& find) {
   }
   find.when(window.glass_to_fixing_face_m.size() > 2, "window.glass_to_fixing_face",
             "give one depth a sash, at most two");
-  find.range("window.catch_stands_out", window.catch_stands_out_m, {0.0, 0.2}, "m");
+  check_moves(window, find);
+  check_parts(window, find);
   find.range("window.fixing_face", window.fixing_face_m, {0.005, 0.3}, "m");
   find.range("window.screw_depth", window.screw_depth_m, {0.0, 0.2}, "m");
   find.range("window.frame_thickness", window.frame_thickness_m, {0.005, 0.2}, "m");
@@ -114,6 +141,12 @@ void check_sheet_thickness(const SheetSurvey& sheet, Findings& find) {
 void check_sheet(const Survey& survey, Findings& find) {
   const auto& sheet = survey.sheet;
   check_sheet_thickness(sheet, find);
+  find.when(sheet.grade != SheetGrade::not_known && sheet.material != SheetKind::acrylic, "sheet.grade",
+            "only acrylic is extruded or cast; leave it out for another material");
+  if (sheet.stock) {
+    find.range("sheet.stock", sheet.stock->width_m, {0.1, 50.0}, "m");
+    find.range("sheet.stock", sheet.stock->height_m, {0.1, 50.0}, "m");
+  }
   find.range("sheet.tape_thickness", sheet.tape_thickness_m, {0.0005, 0.03}, "m");
   find.range("sheet.tape_width", sheet.tape_width_m, {0.003, 0.06}, "m");
   find.range("sheet.curtain_gap", sheet.curtain_gap_m, {0.005, 0.25}, "m");

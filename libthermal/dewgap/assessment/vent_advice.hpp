@@ -48,15 +48,14 @@ struct VentAdviceOptions {
   void validate() const;
 };
 
-/// A figure over the cases that were run: percentiles, and the least and greatest of them.
+/// A figure over the cases that were run: percentiles, and the least and greatest of them. It is no Spread,
+/// and does not become one: whoever shows it asks how many cases it rests on.
 struct CaseSpread {
   double p10 = 0.0;
   double p50 = 0.0;
   double p90 = 0.0;
   double least = 0.0;
   double greatest = 0.0;
-  /// The percentiles alone.
-  operator Spread() const { return {.p10 = p10, .p50 = p50, .p90 = p90}; }
 };
 /// Of fewer cases the 10th and 90th percentile rest on a handful: tell the least and greatest instead. Our
 /// convention.

@@ -141,7 +141,7 @@ Verdict fit_after_mending(const Survey& survey, const WeightedRuns& runs, VentOp
                   .cause = LeaveCause::none,
                   .vent = vent,
                   .because = {},
-                  .after = mend_first(survey),
+                  .after = mend_first(survey, vent),
                   .remedies = {}};
   if (wet_face_share(runs, vent) >= 0.5) {
     verdict.after.push_back(

@@ -69,13 +69,17 @@ void resolve_areas(const Survey& survey, Resolver& resolve, WindowModel& model) 
   resolve.note("opening_height_m", model.height_m, "m", Basis::measured, "survey, mean of three");
   const auto shares = shares_of(window);
   const double opening_m2 = model.width_m * model.height_m;
-  // A pane of the default window: the glass share, split evenly between the panes along the height.
+  // A pane of the default window: the glass share, split evenly between the panes along the height, or along
+  // the width where the sashes stand beside each other.
   const double scale = std::sqrt(shares.glass);
   const double panes = window.pane_count;
+  const bool beside = window.moves == SashMoves::sideways;
+  const double usual_width_m = scale * model.width_m / (beside ? panes : 1.0);
+  const double usual_height_m = scale * model.height_m / (beside ? 1.0 : panes);
   const double glass_width_m =
-      resolve.take("glass_width_m", window.glass_width_m, scale * model.width_m, "m", convention);
+      resolve.take("glass_width_m", window.glass_width_m, usual_width_m, "m", convention);
   model.glass_height_m =
-      resolve.take("glass_height_m", window.glass_height_m, scale * model.height_m / panes, "m", convention);
+      resolve.take("glass_height_m", window.glass_height_m, usual_height_m, "m", convention);
   model.areas.glass_m2 = panes * glass_width_m * model.glass_height_m;
   const double bars_and_rims_m2 = std::max(0.0, opening_m2 - model.areas.glass_m2);
   model.areas.frame_m2 = std::min(shares.fixed_frame * opening_m2, bars_and_rims_m2);
@@ -88,7 +92,8 @@ void resolve_joints(const Survey& survey, WindowModel& model) {
   const auto& window = survey.window;
   const double perimeter_m = 2.0 * (model.width_m + model.height_m);
   const bool slides = window.kind == WindowKind::sliding_sash;
-  model.meeting_rail_m = slides ? model.width_m : 0.0;
+  const bool beside = window.moves == SashMoves::sideways;
+  model.meeting_rail_m = slides ? (beside ? model.height_m : model.width_m) : 0.0;
   model.joint_length_m = window.kind == WindowKind::fixed_light ? 0.0 : perimeter_m + model.meeting_rail_m;
   model.joints_in_series = survey.sheet.cover == Cover::frame || survey.sheet.cover == Cover::reveal;
 }

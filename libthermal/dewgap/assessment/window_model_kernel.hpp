@@ -15,7 +15,7 @@ struct WindowModel {
   WindowAreas areas;
   double joint_length_m = 0.0;  ///< between sash and frame, meeting rail included; 0 for a fixed light
   double putty_length_m = 0.0;
-  double meeting_rail_m = 0.0;
+  double meeting_rail_m = 0.0;  ///< or the meeting stile of sashes that move sideways
   double glass_thickness_m = 0.0;
   double gap_width_m = 0.0;
   double sheet_thickness_m = 0.0;

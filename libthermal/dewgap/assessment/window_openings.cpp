@@ -3,15 +3,12 @@
 #include <algorithm>
 #include <utility>
 
+#include "dewgap/assessment/setting_out_kernel.hpp"
 #include "dewgap/moisture/transfer.hpp"
 
 namespace dewgap {
 namespace {
 
-// The trade's breaks, common practice, no source: two gaps in the tape, left and right.
-constexpr double break_length_m = 0.020;
-constexpr double longer_break_length_m = 0.100;
-constexpr int breaks_a_row = 2;
 constexpr double lifted_length_m = 0.200;  // the standing what-if of USERS: one lifted length of tape
 constexpr double lifted_width_m = 0.001;   // our convention
 constexpr double joint_exponent = 2.0 / 3.0;
@@ -33,34 +30,15 @@ std::vector<PlacedOpening> around(const WindowModel& window, double coefficient_
           joint(side_m, 5.0 * h / 6.0), joint(rail_m, h)};
 }
 
-/// Rows of breaks and the length of one break.
-struct TapeBreaks {
-  int rows = 0;
-  double length_m = break_length_m;
-  double row_length_m() const { return breaks_a_row * length_m; }
-};
-
-TapeBreaks breaks_of(VentOption vent) {
-  switch (vent) {
-    case VentOption::breaks_bottom:
-      return {.rows = 1};
-    case VentOption::breaks_bottom_longer:
-      return {.rows = 1, .length_m = longer_break_length_m};
-    case VentOption::breaks_bottom_and_top:
-      return {.rows = 2};
-    case VentOption::sealed:
-    case VentOption::weep_to_outdoors:
-    case VentOption::joints_stripped:
-    case VentOption::off_in_summer:
-      return {};
-  }
-  return {};
+/// Of all breaks along one member.
+double length_m(const BreaksWanted& breaks) {
+  return breaks.count * breaks.length_m;
 }
 
-PlacedOpening tape_break(const WindowModel& window, const TapeBreaks& breaks, double height_m) {
+PlacedOpening tape_break(const WindowModel& window, const BreaksWanted& breaks) {
   const SlotShape slot{
-      .width_m = window.tape_thickness_m, .length_m = breaks.row_length_m(), .depth_m = window.tape_width_m};
-  return {slot_resistance(slot), height_m};
+      .width_m = window.tape_thickness_m, .length_m = length_m(breaks), .depth_m = window.tape_width_m};
+  return {slot_resistance(slot), breaks.member == Member::top ? window.height_m : 0.0};
 }
 
 void append(std::vector<PlacedOpening>& to, const std::vector<PlacedOpening>& from) {
@@ -83,12 +61,8 @@ std::vector<PlacedOpening> to_room(const Setting& setting, const UnknownValues& 
   const auto& window = setting.window;
   const double tape_scale = window.areas.sheet_perimeter_m / (2.0 * (window.width_m + window.height_m));
   auto openings = around(window, sample[Unknown::seal_leakage], 0.0, tape_scale);
-  const auto breaks = breaks_of(vent);
-  if (breaks.rows >= 1) {
-    openings.push_back(tape_break(window, breaks, 0.0));
-  }
-  if (breaks.rows >= 2) {
-    openings.push_back(tape_break(window, breaks, window.height_m));
+  for (const auto& breaks : breaks_wanted(vent)) {
+    openings.push_back(tape_break(window, breaks));
   }
   if (fault == TapeFault::lifted_200_mm) {
     const SlotShape lifted{
@@ -153,8 +127,11 @@ double diffusion_to_room_kg_sPa(const Setting& setting, const UnknownValues& sam
   const double tape =
       tape_vapour_conductance_kg_sPa(window.areas.sheet_perimeter_m, window.tape_thickness_m,
                                      window.tape_width_m, sample[Unknown::tape_vapour_resistance], mean_C);
-  const auto row = breaks_of(vent);
-  const double break_area_m2 = row.rows * row.row_length_m() * window.tape_thickness_m;
+  double breaks_m = 0.0;
+  for (const auto& row : breaks_wanted(vent)) {
+    breaks_m += length_m(row);
+  }
+  const double break_area_m2 = breaks_m * window.tape_thickness_m;
   const double breaks = break_area_m2 > 0.0
                             ? opening_vapour_conductance_kg_sPa(break_area_m2, window.tape_width_m, mean_C)
                             : 0.0;

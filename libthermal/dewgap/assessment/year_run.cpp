@@ -148,7 +148,7 @@ class SampleRun {
 bool is_offered(VentOption option, const Survey& survey) {
   switch (option) {
     case VentOption::weep_to_outdoors:
-      return survey.settle_first.protection == Protection::unprotected;
+      return survey.settle_first.protection == Protection::unprotected && is_timber(survey.window.frame);
     case VentOption::joints_stripped: {
       const bool in_series = survey.sheet.cover == Cover::frame || survey.sheet.cover == Cover::reveal;
       const bool moves = survey.window.kind != WindowKind::fixed_light && !survey.window.painted_shut;

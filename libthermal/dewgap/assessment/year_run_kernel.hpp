@@ -100,9 +100,10 @@ struct SampleYear {
   OptionYear lifted;  ///< sealed, with a 200 mm length of tape lifted
 };
 
-/// Whether an option can be offered for a survey at all: weep holes in a building that is known to be
-/// unprotected; stripping where there are joints in series with the gap that are neither stripped nor painted
-/// shut.
+/// Whether an option can be offered for a survey at all: weep holes in a timber frame (nobody drills one at
+/// site through a steel section or a profile of PVC-U or aluminium: common practice, no source) of a building
+/// that is known to be unprotected; stripping where there are joints in series with the gap that are neither
+/// stripped nor painted shut.
 bool is_offered(VentOption option, const Survey& survey);
 
 /// Window-hours that one sample costs: the old window, the offered options and the lifted tape. off_in_summer

@@ -14,17 +14,22 @@
 namespace dewgap {
 namespace {
 
+void require_stock(const std::optional<StockSize>& stock) {
+  if (stock) {
+    require_in_range(stock->width_m, {0.1, 100.0}, "stock.width_m", "m");
+    require_in_range(stock->height_m, {0.1, 100.0}, "stock.height_m", "m");
+  }
+}
+
 void validate(const std::vector<CutListWindow>& windows, const CutListOptions& options) {
   require_in_range(options.kerf_m, {0.0, 0.02}, "kerf_m", "m");
   require_in_range(options.tape_roll_m, {0.5, 1000.0}, "tape_roll_m", "m");
   require_in_range(options.tape_waste_share, {0.0, 1.0}, "tape_waste_share", "");
   require_in_range(static_cast<double>(options.spare_fixings_percent), {0.0, 100.0}, "spare_fixings_percent",
                    "%");
-  if (options.stock) {
-    require_in_range(options.stock->width_m, {0.1, 100.0}, "stock.width_m", "m");
-    require_in_range(options.stock->height_m, {0.1, 100.0}, "stock.height_m", "m");
-  }
+  require_stock(options.stock);
   for (const auto& window : windows) {
+    require_stock(window.stock);
     require_in_range(static_cast<double>(window.plan.width_mm), {1.0, 10000.0}, "plan.width_mm", "mm");
     require_in_range(static_cast<double>(window.plan.height_mm), {1.0, 10000.0}, "plan.height_mm", "mm");
     require_in_range(window.plan.thickness_mm, {0.01, 50.0}, "plan.thickness_mm", "mm");
@@ -53,8 +58,20 @@ std::vector<CutPiece> pieces_of(const CutListWindow& window, std::size_t index) 
   return pieces;
 }
 
+StockSize stock_of(const CutListWindow& window, const CutListOptions& options) {
+  return window.stock ? *window.stock : options.stock.value_or(usual_stock(window.sheet));
+}
+
+/// What goes into one group: material, and thickness and stock in hundredths of a millimetre.
+using GroupKey = std::tuple<SheetKind, long, long, long>;
+
+GroupKey key_of(const CutListWindow& window, const StockSize& stock) {
+  const auto hundredths = [](double length_mm) { return std::lround(length_mm * 100.0); };
+  return {window.sheet, hundredths(window.plan.thickness_mm), hundredths(1e3 * stock.width_m),
+          hundredths(1e3 * stock.height_m)};
+}
+
 CutGroup laid_out(CutGroup group, const CutListOptions& options) {
-  group.stock = options.stock.value_or(usual_stock(group.sheet));
   std::stable_sort(group.pieces.begin(), group.pieces.end(), [](const CutPiece& a, const CutPiece& b) {
     return static_cast<double>(a.width_mm) * a.height_mm > static_cast<double>(b.width_mm) * b.height_mm;
   });
@@ -73,13 +90,14 @@ CutGroup laid_out(CutGroup group, const CutListOptions& options) {
 
 CutList cut_list(const std::vector<CutListWindow>& windows, const CutListOptions& options) {
   validate(windows, options);
-  // by material and thickness, in hundredths of a millimetre
-  std::map<std::pair<SheetKind, long>, CutGroup> groups;
+  std::map<GroupKey, CutGroup> groups;
   CutList list;
   for (std::size_t i = 0; i < windows.size(); ++i) {
     const auto& window = windows[i];
-    auto& group = groups[{window.sheet, std::lround(window.plan.thickness_mm * 100.0)}];
+    const auto stock = stock_of(window, options);
+    auto& group = groups[key_of(window, stock)];
     group.sheet = window.sheet;
+    group.stock = stock;
     group.thickness_mm = window.plan.thickness_mm;
     const auto pieces = pieces_of(window, i);
     group.pieces.insert(group.pieces.end(), pieces.begin(), pieces.end());

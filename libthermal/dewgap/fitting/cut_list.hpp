@@ -15,13 +15,15 @@ struct CutListWindow {
   std::string label;  ///< its name or number
   SheetKind sheet = SheetKind::acrylic;
   SheetPlan plan;
+  std::optional<StockSize> stock =
+      {};  ///< what this window's sheets are cut from; absent: see CutListOptions
 };
 
 /// Whether pieces may be laid on their side to save sheet; the mark of the top stays with the piece.
 enum class Turning { allowed, kept_upright };
 
 struct CutListOptions {
-  std::optional<StockSize> stock;  ///< of every material; absent: usual_stock of each
+  std::optional<StockSize> stock;  ///< of windows that name none; absent: usual_stock
   double kerf_m = 0.003;           ///< of a saw; 0 to 0.02
   Turning turning = Turning::allowed;
   double tape_roll_m = 10.0;       ///< 0.5 to 1000
@@ -51,7 +53,7 @@ struct StockLayout {
   double used_share = 0.0;  ///< of the stock sheet's area
 };
 
-/// Sheets of one material and thickness.
+/// Sheets of one material and thickness, cut from one size of stock.
 struct CutGroup {
   SheetKind sheet = SheetKind::acrylic;
   double thickness_mm = 0.0;

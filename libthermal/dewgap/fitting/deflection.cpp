@@ -8,6 +8,7 @@
 #include "dewgap/fitting/plate_series_kernel.hpp"
 #include "dewgap/fitting/practice.hpp"
 #include "dewgap/fitting/text_kernel.hpp"
+#include "dewgap/numerics/levy_series.hpp"
 
 namespace dewgap {
 namespace {
@@ -59,7 +60,7 @@ PlateCoefficients plate_coefficients(double long_over_short, double poisson_rati
 
 double central_force_coefficient(double long_over_short) {
   require_in_range(long_over_short, {1.0, 1000.0}, "long_over_short", "");
-  return fitting::central_force_series(long_over_short);
+  return numerics::levy_central_force(long_over_short);
 }
 
 PlateAnswer plate_under_pressure(SheetKind sheet, double width_m, double height_m, double thickness_m,

@@ -4,11 +4,12 @@
 #include <cmath>
 #include <numbers>
 
+#include "dewgap/numerics/levy_series.hpp"
+
 namespace dewgap::fitting {
 namespace {
 
 constexpr double pi = std::numbers::pi;
-constexpr int levy_terms = 50;  // odd ones; the first left out is 5e-7 of the moments' first
 constexpr int edge_terms = 40;  // of each pair of edges
 constexpr double longest_clamped = 6.0;
 
@@ -18,16 +19,6 @@ double odd(int i) {
 }
 double sign_of(int i) {
   return i % 2 == 0 ? 1.0 : -1.0;
-}
-
-/// Sum over odd m of a term of (m, sin(m pi / 2), alpha), alpha = m pi b / (2 a), the small ones first.
-template <class Term>
-double levy_sum(double long_over_short, Term&& term) {
-  double sum = 0.0;
-  for (int i = levy_terms - 1; i >= 0; --i) {
-    sum += term(odd(i), sign_of(i), 0.5 * odd(i) * pi * long_over_short);
-  }
-  return sum;
 }
 
 double sech(double x) {
@@ -40,30 +31,6 @@ PlateCoefficients from_curvatures(double deflection, double across, double along
   return {.deflection = deflection,
           .moment_along_short = across + poisson_ratio * along,
           .moment_along_long = along + poisson_ratio * across};
-}
-
-struct CentreOfPlate {
-  double deflection = 0.0;
-  double curvature_across = 0.0;
-  double curvature_along = 0.0;
-};
-
-CentreOfPlate simply_supported_centre(double long_over_short) {
-  CentreOfPlate centre;
-  // w = 4 q a^4 / (pi^5 D) sum (-1)^.. m^-5 (1 - (alpha tanh alpha + 2) / (2 cosh alpha)); section 30
-  centre.deflection = 4.0 / std::pow(pi, 5) * levy_sum(long_over_short, [](double m, double s, double x) {
-                        return s / std::pow(m, 5) * (1.0 - 0.5 * (x * std::tanh(x) + 2.0) * sech(x));
-                      });
-  // its second derivatives at the centre, term by term
-  centre.curvature_across =
-      4.0 / std::pow(pi, 3) * levy_sum(long_over_short, [](double m, double s, double x) {
-        return s / std::pow(m, 3) * (1.0 - 0.5 * (x * std::tanh(x) + 2.0) * sech(x));
-      });
-  centre.curvature_along =
-      4.0 / std::pow(pi, 3) * levy_sum(long_over_short, [](double m, double s, double x) {
-        return s / std::pow(m, 3) * 0.5 * x * std::tanh(x) * sech(x);
-      });
-  return centre;
 }
 
 /// Slope at the edges of length `length` from the pressure, sine coefficient m; `across` the other side.
@@ -106,8 +73,9 @@ Eigen::VectorXd edge_moments(double a, double b) {
 }
 
 /// What the moments on one pair of edges (length `length`, `across` apart) add at the centre.
-CentreOfPlate centre_from_moments(const Eigen::VectorXd& moments, int first, double length, double across) {
-  CentreOfPlate centre;
+numerics::PlateCentre centre_from_moments(const Eigen::VectorXd& moments, int first, double length,
+                                          double across) {
+  numerics::PlateCentre centre;
   for (int i = 0; i < edge_terms; ++i) {
     const double m = odd(i);
     const double alpha = 0.5 * m * pi * across / length;
@@ -133,7 +101,7 @@ double middle_of_edge(const Eigen::VectorXd& moments, int first) {
 }  // namespace
 
 PlateCoefficients simply_supported_plate(double long_over_short, double poisson_ratio) {
-  const auto centre = simply_supported_centre(long_over_short);
+  const auto centre = numerics::levy_centre(long_over_short);
   return from_curvatures(centre.deflection, centre.curvature_across, centre.curvature_along, poisson_ratio);
 }
 
@@ -146,7 +114,7 @@ PlateCoefficients clamped_plate(double long_over_short, double poisson_ratio) {
   }
   const double b = long_over_short;
   const Eigen::VectorXd moments = edge_moments(1.0, b);
-  const auto free = simply_supported_centre(b);
+  const auto free = numerics::levy_centre(b);
   const auto short_edges = centre_from_moments(moments, 0, 1.0, b);
   const auto long_edges = centre_from_moments(moments, edge_terms, b, 1.0);
   auto plate = from_curvatures(
@@ -155,15 +123,6 @@ PlateCoefficients clamped_plate(double long_over_short, double poisson_ratio) {
       free.curvature_along + short_edges.curvature_across + long_edges.curvature_along, poisson_ratio);
   plate.edge_moment = middle_of_edge(moments, edge_terms);
   return plate;
-}
-
-double central_force_series(double long_over_short) {
-  // w = P a^2 / (2 pi^3 D) sum over odd m of m^-3 (tanh alpha - alpha / cosh^2 alpha); section 34
-  return levy_sum(long_over_short,
-                  [](double m, double, double x) {
-                    return (std::tanh(x) - x * sech(x) * sech(x)) / (m * m * m);
-                  }) /
-         (2.0 * std::pow(pi, 3));
 }
 
 }  // namespace dewgap::fitting

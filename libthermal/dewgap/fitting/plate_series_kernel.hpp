@@ -9,6 +9,5 @@ namespace dewgap::fitting {
 PlateCoefficients simply_supported_plate(double long_over_short, double poisson_ratio);
 /// Edge moments by superposition; beyond 6 the strip's values, which it has reached by then.
 PlateCoefficients clamped_plate(double long_over_short, double poisson_ratio);
-double central_force_series(double long_over_short);
 
 }  // namespace dewgap::fitting

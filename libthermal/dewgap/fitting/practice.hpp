@@ -21,6 +21,7 @@ inline constexpr double screw_shank_m = 0.0042;
 inline constexpr double pilot_diameter_m = 0.003;
 inline constexpr double pilot_depth_m = 0.040;  ///< where the timber is that deep
 inline constexpr double vent_break_m = 0.020;   ///< length of a break in the tape, bottom left and right
+inline constexpr double longer_vent_break_m = 0.100;  ///< the same where the short ones are not enough
 
 // Our convention, no source.
 inline constexpr double largest_round_hole_m =
