@@ -14,6 +14,8 @@ let made = 0;
 
 /** Few cases and hours: the page is under test here, not the figures. */
 const quick = ['--samples', '32', '--window-hours', '1500000'];
+/** No year at all: names and drawings are under test. */
+export const steady = ['--samples', '16', '--window-hours', '0'];
 
 export function dewgap(...options) {
   return execFileSync(program, options, { encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'], maxBuffer: 1e8 });

@@ -3,10 +3,8 @@ import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
 import { clippedText, colours, graveFaults, overflow, pagesOnPaper, textOnText } from './faults.js';
 import { hostileNames, jobNamed } from './hostile.js';
-import { exampleText, launch, open, pageOf, surveyCard } from './pages.js';
+import { exampleText, launch, open, pageOf, steady, surveyCard } from './pages.js';
 
-/** No year: the drawings are under test. */
-const steady = ['--window-hours', '0', '--samples', '16'];
 let browser;
 before(async () => { browser = await launch(); });
 after(() => browser.close());

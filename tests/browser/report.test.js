@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { after, before, describe, test } from 'node:test';
 import { clippedText, graveFaults, overflow, pagesOnPaper } from './faults.js';
 import { hostileNames, jobNamed } from './hostile.js';
-import { dewgap, exampleText, launch, money, open, reportOf } from './pages.js';
+import { dewgap, exampleText, launch, money, open, reportOf, steady } from './pages.js';
 
 const widths = [360, 768, 1280];
 const examples = {
@@ -132,7 +132,7 @@ function checkShare(value, text, pointer) {
 describe('a hostile name', () => {
   for (const [kind, name] of Object.entries(hostileNames))
     test(`of ${kind} stays a name`, async () => {
-      const path = reportOf(jobNamed(name));
+      const path = reportOf(jobNamed(name), ...steady);
       for (const width of widths) {
         const { page, requests, surprises, close } = await open(browser, path, width);
         assert.deepEqual(requests, [`file://${path}`]);
@@ -149,7 +149,7 @@ describe('a hostile name', () => {
     });
 
   test('on HOLD stays a name', async () => {
-    const path = reportOf(jobNamed(hostileNames.markup, 'hold-way-out.toml'));
+    const path = reportOf(jobNamed(hostileNames.markup, 'hold-way-out.toml'), ...steady);
     const { page, surprises, close } = await open(browser, path, 360);
     assert.deepEqual(surprises, []);
     assert.equal(await page.$$eval('script', (all) => all.length), 1);

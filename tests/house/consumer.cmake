@@ -1,5 +1,6 @@
 # Installs the library into a scratch prefix, then configures, builds and runs the consumer against it.
-# In: build_dir, work_dir, consumer_dir, compiler; with source_dir, build_dir is first built as a shared library.
+# In: build_dir, work_dir, consumer_dir, compiler; with source_dir, the library is first built in build_dir, shared or not
+# as `shared` says.
 set(prefix ${work_dir}/prefix)
 file(REMOVE_RECURSE ${work_dir})
 
@@ -15,7 +16,7 @@ endfunction()
 
 if(source_dir)
   run(${CMAKE_COMMAND} -S ${source_dir} -B ${build_dir} -G Ninja -D CMAKE_CXX_COMPILER=${compiler}
-      -D CMAKE_BUILD_TYPE=Debug -D BUILD_SHARED_LIBS=ON -D DEWGAP_BUILD_TOOLS=OFF -D DEWGAP_BUILD_TESTS=OFF)
+      -D CMAKE_BUILD_TYPE=Debug -D BUILD_SHARED_LIBS=${shared} -D DEWGAP_BUILD_TOOLS=OFF -D DEWGAP_BUILD_TESTS=OFF)
   run(${CMAKE_COMMAND} --build ${build_dir} --target thermal)
 endif()
 run(${CMAKE_COMMAND} --install ${build_dir} --prefix ${prefix} --component library)
