@@ -156,6 +156,18 @@ TEST(House, AirLostAddsUpToTheTotalAndPassesTheLimitOnTheWay) {
   EXPECT_LE(*limited.for_money.may_pass_limit_at, steps[1].number);
 }
 
+TEST(House, TheLimitIsToldToATenth) {
+  const auto told = [](double limit_m3_h) {
+    auto options = steady_alone();
+    options.ventilation_limit_m3_h = limit_m3_h;
+    std::string all;
+    for (const auto& warning : house_of({dry_sash("a"), dry_sash("b")}, options).warnings) all += warning;
+    return all;
+  };
+  EXPECT_NE(told(0.13).find("your limit of 0.1 m3/h with"), std::string::npos);
+  EXPECT_NE(told(0.0).find("your limit of 0 m3/h with"), std::string::npos);
+}
+
 TEST(House, WithoutAYearNothingOrdersTheDamp) {
   const auto answer = house_of({dry_sash("left"), dry_sash("right")});
   EXPECT_TRUE(answer.for_damp.steps.empty());

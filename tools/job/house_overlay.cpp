@@ -18,13 +18,6 @@ using Table = TomlNode::Table;
 constexpr std::array<std::string_view, 2> sections_of_the_house{"place", "house"};
 constexpr std::array<std::string_view, 2> building_facts_of_a_window{"floor", "outlook"};
 
-template <class Entries>
-auto find_in(Entries& table, std::string_view key) -> decltype(&table.front()) {
-  const auto at =
-      std::find_if(table.begin(), table.end(), [&](const TomlEntry& entry) { return entry.key == key; });
-  return at == table.end() ? nullptr : &*at;
-}
-
 template <class Words>
 bool is_among(std::string_view word, const Words& words) {
   return std::find(words.begin(), words.end(), word) != words.end();
@@ -32,7 +25,7 @@ bool is_among(std::string_view word, const Words& words) {
 
 /// Lays a section's keys over those of the same section, or puts the section there.
 void lay_over(Table& root, const TomlEntry& section) {
-  auto* below = find_in(root, section.key);
+  auto* below = entry_of(root, section.key);
   if (below == nullptr) {
     root.push_back(section);
     return;
@@ -46,7 +39,7 @@ void lay_over(Table& root, const TomlEntry& section) {
   }
   below->mark = section.mark;  // what is missing is missing for this window
   for (const auto& entry : *keys) {
-    if (auto* same = find_in(*keys_below, entry.key))
+    if (auto* same = entry_of(*keys_below, entry.key))
       *same = entry;
     else
       keys_below->push_back(entry);
@@ -74,7 +67,7 @@ class Overlaying {
 
   /// A safety answer for all windows at once is none.
   void drop_shared_answers() {
-    auto* section = find_in(shared_, "settle_first");
+    auto* section = entry_of(shared_, "settle_first");
     auto* keys = section == nullptr ? nullptr : std::get_if<Table>(&section->node.value);
     if (keys == nullptr) return;
     std::erase_if(*keys, [&](const TomlEntry& entry) {
@@ -88,9 +81,9 @@ class Overlaying {
   }
 
   void take_job_name() {
-    const auto* section = find_in(shared_, "job");
+    const auto* section = entry_of(shared_, "job");
     const auto* keys = section == nullptr ? nullptr : std::get_if<Table>(&section->node.value);
-    const auto* entry = keys == nullptr ? nullptr : find_in(*keys, "name");
+    const auto* entry = keys == nullptr ? nullptr : entry_of(*keys, "name");
     if (entry == nullptr) return;
     const auto& field = *job_table().find("job", "name");
     FileAnswers answers;
@@ -176,7 +169,7 @@ class Overlaying {
   TomlEntry job_named(const WindowTree& tree, std::size_t number, TextMark mark, const TomlEntry* name) {
     const auto& field = *job_table().find("windows", "name");
     const auto path = fmt::format("windows[{}].name", number);
-    const auto* job = find_in(tree.root, "job");
+    const auto* job = entry_of(tree.root, "job");
     TomlEntry section{"job", job == nullptr ? mark : job->mark, {mark, Table{}}};
     if (name == nullptr) {
       report(mark, fmt::format("{}: missing (permitted: {})", path, permitted_text(field.rule)));
@@ -198,8 +191,8 @@ class Overlaying {
     for (const auto& section : job_table().sections) {
       const bool given_somewhere =
           std::any_of(trees_.windows.begin(), trees_.windows.end(),
-                      [&](const WindowTree& other) { return find_in(other.root, section.name) != nullptr; });
-      if (given_somewhere && find_in(window.root, section.name) == nullptr)
+                      [&](const WindowTree& other) { return entry_of(other.root, section.name) != nullptr; });
+      if (given_somewhere && entry_of(window.root, section.name) == nullptr)
         window.root.push_back({std::string(section.name), marks_[number], {marks_[number], Table{}}});
     }
   }

@@ -84,9 +84,8 @@ ReadHouse several_windows(HouseTrees trees) {
 ReadHouse read_house(std::string_view text) {
   const TomlText toml = read_toml(text);
   if (toml.fault) return {{}, false, {}, told(*toml.fault)};
-  const auto windows = std::find_if(toml.root.begin(), toml.root.end(),
-                                    [](const TomlEntry& entry) { return entry.key == "windows"; });
-  return windows == toml.root.end() ? one_window(toml.root) : several_windows(overlaid(toml.root, *windows));
+  const auto* windows = entry_of(toml.root, "windows");
+  return windows == nullptr ? one_window(toml.root) : several_windows(overlaid(toml.root, *windows));
 }
 
 }  // namespace dewgap::tools

@@ -11,9 +11,8 @@ namespace {
 
 /// The value of a table's key; nothing when there is none.
 const TomlNode* value_in(const TomlNode::Table& table, std::string_view key) {
-  const auto at =
-      std::find_if(table.begin(), table.end(), [&](const TomlEntry& entry) { return entry.key == key; });
-  return at == table.end() ? nullptr : &at->node;
+  const auto* entry = entry_of(table, key);
+  return entry == nullptr ? nullptr : &entry->node;
 }
 
 template <class Kind>

@@ -1,6 +1,7 @@
 // A TOML text as a plain tree with a line and column on every key and value.
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <optional>
 #include <string>
@@ -34,6 +35,14 @@ struct TomlEntry {
   TextMark mark;
   TomlNode node;
 };
+
+/// The entry of a key in a table; nothing when there is none.
+template <class Entries>
+auto entry_of(Entries& table, std::string_view key) -> decltype(&table.front()) {
+  const auto at =
+      std::find_if(table.begin(), table.end(), [&](const TomlEntry& entry) { return entry.key == key; });
+  return at == table.end() ? nullptr : &*at;
+}
 
 struct TomlFault {
   TextMark mark;

@@ -1,6 +1,7 @@
 // The fitter's drawings, to scale, in black and white.
 #pragma once
 
+#include <array>
 #include <string>
 #include <vector>
 
@@ -11,6 +12,8 @@ namespace dewgap::tools {
 
 /// The smallest usual ratio ("1:10" is 10) at which a size, mm, takes no more room than given.
 double drawing_ratio(double width_mm, double height_mm, double most_width_mm, double most_height_mm);
+/// The largest of three measured lengths, mm.
+double largest_mm(const std::array<double, 3>& lengths_m);
 /// "1:7.5".
 std::string ratio_text(double ratio);
 

@@ -20,10 +20,6 @@ constexpr double top_margin = 16.0;
 constexpr double bottom_margin = 20.0;  // 5 without marks
 constexpr double small_text = 2.75;     // mm: 7.8 pt
 
-double largest(const std::array<double, 3>& lengths_m) {
-  return 1000.0 * *std::max_element(lengths_m.begin(), lengths_m.end());
-}
-
 class Elevation {
  public:
   Elevation(const WindowToSet& window, const std::string& id)
@@ -115,8 +111,8 @@ class Elevation {
   void opening_behind() {
     const auto& survey = window_.job->survey;
     const auto& old = survey.window;
-    double width = largest(old.opening_widths_m);
-    double height = largest(old.opening_heights_m);
+    double width = largest_mm(old.opening_widths_m);
+    double height = largest_mm(old.opening_heights_m);
     if (survey.sheet.cover == Cover::reveal) return;
     if (survey.sheet.cover != Cover::frame) {
       width = 1000.0 * old.glass_width_m.value_or(0.0);
@@ -269,6 +265,10 @@ double drawing_ratio(double width_mm, double height_mm, double most_width_mm, do
   for (const double ratio : usual)
     if (width_mm <= ratio * most_width_mm && height_mm <= ratio * most_height_mm) return ratio;
   return std::max(width_mm / most_width_mm, height_mm / most_height_mm);
+}
+
+double largest_mm(const std::array<double, 3>& lengths_m) {
+  return 1000.0 * *std::max_element(lengths_m.begin(), lengths_m.end());
 }
 
 std::string ratio_text(double ratio) {

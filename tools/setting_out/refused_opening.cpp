@@ -1,7 +1,6 @@
 // The opening of a window that cannot be done as measured: what was measured, and no sheet.
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <array>
 
 #include "tools/answer/figures_text.hpp"
@@ -21,10 +20,6 @@ std::string three(const std::array<double, 3>& lengths_m) {
   return fmt::format("{}, {}, {}", figure(millimetres.from_base(lengths_m[0]), 0),
                      figure(millimetres.from_base(lengths_m[1]), 0),
                      figure(millimetres.from_base(lengths_m[2]), 0));
-}
-
-double largest_mm(const std::array<double, 3>& lengths_m) {
-  return millimetres.from_base(*std::max_element(lengths_m.begin(), lengths_m.end()));
 }
 
 }  // namespace

@@ -1,9 +1,9 @@
 #include "dewgap/assessment/house.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 #include "dewgap/assessment/house_order_kernel.hpp"
+#include "dewgap/assessment/verdict_kernel.hpp"
 #include "dewgap/errors.hpp"
 
 namespace dewgap {
@@ -93,13 +93,6 @@ std::string names_with(const std::vector<HouseWindow>& windows, Headline headlin
   return list;
 }
 
-/// To a tenth, without ".0": "2.5", "3".
-std::string tenths_text(double value) {
-  const long tenths = std::lround(10.0 * value);
-  const auto whole = std::to_string(tenths / 10);
-  return tenths % 10 == 0 ? whole : whole + "." + std::to_string(tenths % 10);
-}
-
 void warn_of_limit(const HouseAnswer& answer, const std::vector<Survey>& windows,
                    std::vector<std::string>& warnings) {
   const auto& order = answer.for_money;
@@ -109,7 +102,7 @@ void warn_of_limit(const HouseAnswer& answer, const std::vector<Survey>& windows
   }
   warnings.push_back("In the order for the money, the air that the house loses " +
                      std::string(order.passes_limit_at ? "passes" : "may pass") + " your limit of " +
-                     tenths_text(*answer.ventilation_limit_m3_h) + " m3/h with " + windows[*at - 1].name +
+                     tenths(*answer.ventilation_limit_m3_h) + " m3/h with " + windows[*at - 1].name +
                      ": settle another way for fresh air before going that far.");
 }
 
@@ -129,9 +122,9 @@ std::vector<std::string> warnings_of(const HouseAnswer& answer, const std::vecto
   }
   warn_of_limit(answer, windows, warnings);
   if (answer.totals && answer.totals->capped_share > 0.0) {
-    warnings.push_back("The bill of " + tenths_text(*answer.totals->bill_kWh) +
+    warnings.push_back("The bill of " + whole(*answer.totals->bill_kWh) +
                        " kWh caps the saving of the whole house in " +
-                       tenths_text(100.0 * answer.totals->capped_share) + " % of the plausible cases.");
+                       whole(100.0 * answer.totals->capped_share) + " % of the plausible cases.");
   }
   return warnings;
 }

@@ -79,5 +79,7 @@ std::string percent(double share);
 std::string share_of_cases(double share);
 /// Rounded to a whole number, as text.
 std::string whole(double value);
+/// Rounded to a tenth, as text, without ".0"; of a number that is not negative.
+std::string tenths(double value);
 
 }  // namespace dewgap

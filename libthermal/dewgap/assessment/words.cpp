@@ -57,6 +57,12 @@ std::string whole(double value) {
   return std::to_string(static_cast<long long>(std::llround(value)));
 }
 
+std::string tenths(double value) {
+  const long long rounded = std::llround(10.0 * value);
+  const auto text = std::to_string(rounded / 10);
+  return rounded % 10 == 0 ? text : text + "." + std::to_string(rounded % 10);
+}
+
 std::string percent(double share) {
   if (share > 0.99) {
     return "over 99 %";

@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "dewgap/errors.hpp"
+#include "dewgap/window/section_flood_kernel.hpp"
 #include "dewgap/window/section_plan_kernel.hpp"
 #include "dewgap/window/section_words_kernel.hpp"
 
@@ -99,40 +100,18 @@ void paint(const Section& section, std::size_t place, Plan& plan) {
   }
 }
 
-/// Blocks reached from the start through blocks that `passes` admits, across their sides.
-template <class Passes>
-void flood(const Plan& plan, std::size_t start, std::vector<bool>& reached, Passes&& passes) {
-  std::vector<std::size_t> open{start};
-  reached[start] = true;
-  const auto visit = [&](std::size_t block) {
-    if (!reached[block] && passes(block)) {
-      reached[block] = true;
-      open.push_back(block);
-    }
-  };
-  while (!open.empty()) {
-    const std::size_t block = open.back();
-    open.pop_back();
-    const std::size_t column = block % plan.columns();
-    if (column > 0) visit(block - 1);
-    if (column + 1 < plan.columns()) visit(block + 1);
-    if (block >= plan.columns()) visit(block - plan.columns());
-    if (block + plan.columns() < plan.item.size()) visit(block + plan.columns());
-  }
-}
-
 /// A block of no item that cannot be reached from outside is a hole.
 void check_holes(const Plan& plan) {
-  std::vector<bool> reached(plan.item.size(), false);
   const auto empty = [&](std::size_t block) { return !plan.item[block].has_value(); };
   const std::size_t columns = plan.columns();
+  std::vector<std::size_t> rim;
   for (std::size_t block = 0; block < plan.item.size(); ++block) {
-    const bool at_rim = block % columns == 0 || block % columns + 1 == columns || block < columns ||
-                        block + columns >= plan.item.size();
-    if (at_rim && empty(block) && !reached[block]) {
-      flood(plan, block, reached, empty);
+    if (block % columns == 0 || block % columns + 1 == columns || block < columns ||
+        block + columns >= plan.item.size()) {
+      rim.push_back(block);
     }
   }
+  const std::vector<bool> reached = reached_from(plan, rim, empty);
   for (std::size_t block = 0; block < plan.item.size(); ++block) {
     if (empty(block) && !reached[block]) {
       const std::size_t column = block % columns;
@@ -156,8 +135,8 @@ void check_remains(const Section& section, const Plan& plan) {
     const bool cavity = std::holds_alternative<CavityFill>(section.items[place].fill) ||
                         std::holds_alternative<GapFill>(section.items[place].fill);
     if (cavity) {
-      std::vector<bool> reached(plan.item.size(), false);
-      flood(plan, static_cast<std::size_t>(first - plan.item.begin()), reached, its);
+      const std::vector<bool> reached =
+          reached_from(plan, {static_cast<std::size_t>(first - plan.item.begin())}, its);
       for (std::size_t block = 0; block < plan.item.size(); ++block) {
         if (its(block) && !reached[block]) {
           throw InvalidInput(section.items[place].name,

@@ -6,6 +6,7 @@
 
 #include "dewgap/errors.hpp"
 #include "dewgap/window/section_checks_kernel.hpp"
+#include "dewgap/window/section_flood_kernel.hpp"
 #include "dewgap/window/section_outline_kernel.hpp"
 #include "dewgap/window/section_words_kernel.hpp"
 
@@ -120,32 +121,19 @@ std::vector<std::size_t> blocks_behind(const Plan& plan, const SectionFace& face
 
 /// Every part of the section hangs together with a face of an air side.
 void check_warmed(const Section& section, const Plan& plan) {
-  std::vector<bool> warmed(plan.item.size(), false);
-  std::vector<std::size_t> open;
-  const auto visit = [&](std::size_t block) {
-    if (!warmed[block] && plan.solid(block % plan.columns(), block / plan.columns())) {
-      warmed[block] = true;
-      open.push_back(block);
-    }
+  const auto solid = [&](std::size_t block) {
+    return plan.solid(block % plan.columns(), block / plan.columns());
   };
+  std::vector<std::size_t> behind_air;
   for (const auto& face : plan.faces) {
     if (air_of(section, face.boundary) != nullptr) {
-      for (const std::size_t block : blocks_behind(plan, face)) {
-        visit(block);
-      }
+      const auto blocks = blocks_behind(plan, face);
+      behind_air.insert(behind_air.end(), blocks.begin(), blocks.end());
     }
   }
-  while (!open.empty()) {
-    const std::size_t block = open.back();
-    open.pop_back();
-    const std::size_t column = block % plan.columns();
-    if (column > 0) visit(block - 1);
-    if (column + 1 < plan.columns()) visit(block + 1);
-    if (block >= plan.columns()) visit(block - plan.columns());
-    if (block + plan.columns() < plan.item.size()) visit(block + plan.columns());
-  }
+  const std::vector<bool> warmed = reached_from(plan, behind_air, solid);
   for (std::size_t block = 0; block < plan.item.size(); ++block) {
-    if (!warmed[block] && plan.solid(block % plan.columns(), block / plan.columns())) {
+    if (!warmed[block] && solid(block)) {
       throw InvalidInput(section.items[*plan.item[block]].name,
                          "belongs to a part of the section that no air warms or cools");
     }
