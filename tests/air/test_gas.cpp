@@ -4,19 +4,18 @@
 
 #include <algorithm>
 #include <array>
-#include <limits>
 #include <stdexcept>
 #include <string>
 #include <vector>
 
 #include "dewgap/air/gas_kernel.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr GasMixture pure_air{1.0, 0.0, 0.0};
 constexpr GasMixture pure_argon{0.0, 1.0, 0.0};
 constexpr GasMixture pure_krypton{0.0, 0.0, 1.0};
@@ -205,22 +204,22 @@ TEST(Gas, BadFractions) {
                                                        {-0.1, 1.1, 0.0},
                                                        {1.0 + 1e-8, 0.0, 0.0},
                                                        {0.0, 0.0, 0.0},
-                                                       {nan, 1.0, 0.0},
-                                                       {1.0, nan, 0.0},
-                                                       {1.0, 0.0, nan}}) {
+                                                       {test::not_a_number, 1.0, 0.0},
+                                                       {1.0, test::not_a_number, 0.0},
+                                                       {1.0, 0.0, test::not_a_number}}) {
     EXPECT_THROW(gas_properties_en_673(bad, 10.0), InvalidInput);
     EXPECT_THROW(gas_properties_iso_15099(bad, 10.0), InvalidInput);
   }
 }
 
 TEST(Gas, BadTemperatureOrPressure) {
-  for (const double t : {-30.1, 50.1, nan}) {
+  for (const double t : {-30.1, 50.1, test::not_a_number}) {
     EXPECT_THROW(gas_properties_en_673(pure_air, t), InvalidInput);
   }
-  for (const double t : {-100.2, 99.9, nan}) {
+  for (const double t : {-100.2, 99.9, test::not_a_number}) {
     EXPECT_THROW(gas_properties_iso_15099(pure_air, t), InvalidInput);
   }
-  for (const double pressure : {0.0, 29e3, 121e3, nan}) {
+  for (const double pressure : {0.0, 29e3, 121e3, test::not_a_number}) {
     EXPECT_THROW(gas_properties_iso_15099(pure_air, 10.0, pressure), InvalidInput);
   }
 }

@@ -2,17 +2,15 @@
 
 #include <gtest/gtest.h>
 
-#include <limits>
 #include <stdexcept>
 #include <string>
 
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
 double textbook_value(const test::ReferenceRow& row) {
   const double t = row.number("temperature_C");
@@ -126,7 +124,7 @@ TEST(LatentHeat, PhasesChooseTheirOwn) {
 }
 
 TEST(HumidAir, BadTemperature) {
-  for (const double t : {-80.1, 100.1, nan}) {
+  for (const double t : {-80.1, 100.1, test::not_a_number}) {
     EXPECT_THROW(vapour_pressure_Pa(t, 0.5), InvalidInput);
     EXPECT_THROW(relative_humidity(t, 500.0), InvalidInput);
     EXPECT_THROW(vapour_density_kg_m3(t, 500.0), InvalidInput);
@@ -141,10 +139,10 @@ TEST(HumidAir, BadTemperature) {
 }
 
 TEST(HumidAir, BadHumidityAndVapour) {
-  for (const double humidity : {-0.01, 1.01, 50.0, nan}) {
+  for (const double humidity : {-0.01, 1.01, 50.0, test::not_a_number}) {
     EXPECT_THROW(vapour_pressure_Pa(20.0, humidity), InvalidInput) << humidity;
   }
-  for (const double vapour : {-1.0, 1e6, nan}) {
+  for (const double vapour : {-1.0, 1e6, test::not_a_number}) {
     EXPECT_THROW(relative_humidity(20.0, vapour), InvalidInput);
     EXPECT_THROW(vapour_density_kg_m3(20.0, vapour), InvalidInput);
     EXPECT_THROW(vapour_pressure_from_density_Pa(20.0, vapour), InvalidInput);
@@ -156,7 +154,7 @@ TEST(HumidAir, BadHumidityAndVapour) {
 }
 
 TEST(HumidAir, BadPressure) {
-  for (const double pressure : {0.0, 29e3, 121e3, nan}) {
+  for (const double pressure : {0.0, 29e3, 121e3, test::not_a_number}) {
     EXPECT_THROW(humid_air_density_kg_m3(20.0, 500.0, pressure), InvalidInput);
     EXPECT_THROW(humidity_ratio(500.0, pressure), InvalidInput);
     EXPECT_THROW(humid_air_enthalpy_J_kg(20.0, 500.0, pressure), InvalidInput);

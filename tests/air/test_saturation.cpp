@@ -9,12 +9,12 @@
 #include <vector>
 
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr double infinity = std::numeric_limits<double>::infinity();
 
 /// Formula and phase with the temperatures that they permit.
@@ -155,7 +155,7 @@ TEST(DewPoint, FrostPointLiesAboveDewPointBelowZero) {
 
 TEST(Saturation, BadTemperature) {
   for (const Case& one : all_cases()) {
-    for (const double t : {one.min_C - 0.001, one.max_C + 0.001, nan, infinity, -infinity}) {
+    for (const double t : {one.min_C - 0.001, one.max_C + 0.001, test::not_a_number, infinity, -infinity}) {
       EXPECT_THROW(saturation_pressure_Pa(t, one.formula, one.phase), InvalidInput) << one.name << " " << t;
       EXPECT_THROW(saturation_slope_Pa_K(t, one.formula, one.phase), InvalidInput) << one.name << " " << t;
     }
@@ -166,7 +166,7 @@ TEST(DewPoint, BadPressure) {
   for (const Case& one : all_cases()) {
     const double lowest = saturation_pressure_Pa(one.min_C, one.formula, one.phase);
     const double highest = saturation_pressure_Pa(one.max_C, one.formula, one.phase);
-    for (const double p : {0.999 * lowest, 1.001 * highest, 0.0, -5.0, nan, infinity}) {
+    for (const double p : {0.999 * lowest, 1.001 * highest, 0.0, -5.0, test::not_a_number, infinity}) {
       EXPECT_THROW(dew_point_C(p, one.formula, one.phase), InvalidInput) << one.name << " " << p;
     }
   }

@@ -8,6 +8,7 @@
 #include "dewgap/air/saturation.hpp"
 #include "dewgap/air/saturation_table_kernel.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
@@ -112,9 +113,8 @@ TEST(SaturationTable, PressureAndSlopeRise) {
 }
 
 TEST(SaturationTable, RefusesWhatItDoesNotHold) {
-  constexpr double nan = std::numeric_limits<double>::quiet_NaN();
   constexpr double infinity = std::numeric_limits<double>::infinity();
-  for (const double t : {-70.001, 90.001, 1e300, -1e300, nan, infinity, -infinity}) {
+  for (const double t : {-70.001, 90.001, 1e300, -1e300, test::not_a_number, infinity, -infinity}) {
     EXPECT_THROW(saturation_at(t), InvalidInput) << t;
     EXPECT_THROW(water_saturation_at(t), InvalidInput) << t;
   }

@@ -3,9 +3,9 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
@@ -131,13 +131,12 @@ TEST(GapNetwork, SpreadJointsShareTheWhole) {
 }
 
 TEST(GapNetwork, RefusesWhatIsOutsideItsRange) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
-  EXPECT_THROW(flows_at_pressure({}, {}, nan), InvalidInput);
-  EXPECT_THROW(flows_at_pressure({}, {nan, 1.2, 1.2}, 0.0), InvalidInput);
+  EXPECT_THROW(flows_at_pressure({}, {}, test::not_a_number), InvalidInput);
+  EXPECT_THROW(flows_at_pressure({}, {test::not_a_number, 1.2, 1.2}, 0.0), InvalidInput);
   EXPECT_THROW(flows_at_pressure({{{{-1.0, 0.0}, 0.1}}, {}, 0.5}, {}, 0.0), InvalidInput);
-  EXPECT_THROW(flows_at_pressure({{}, {{{1.0, 0.0}, nan}}, 0.5}, {}, 0.0), InvalidInput);
+  EXPECT_THROW(flows_at_pressure({{}, {{{1.0, 0.0}, test::not_a_number}}, 0.5}, {}, 0.0), InvalidInput);
   EXPECT_THROW(flows_within_hour({}, {}, {0.0, -1.0}), InvalidInput);
-  EXPECT_THROW(flows_within_hour({}, {}, {nan, 1.0}), InvalidInput);
+  EXPECT_THROW(flows_within_hour({}, {}, {test::not_a_number, 1.0}), InvalidInput);
   for (const int points : {0, 2, 4, 6, 8, 10, -1}) {
     EXPECT_THROW(flows_within_hour({}, {}, {0.0, 1.0}, points), InvalidInput) << points;
   }

@@ -3,12 +3,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 #include "dewgap/airflow/gauss_hermite_kernel.hpp"
 #include "dewgap/airflow/hourly_flows_kernel.hpp"
 #include "dewgap/errors.hpp"
 #include "random_networks.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
@@ -201,16 +201,15 @@ TEST(HourlyFlows, GustsThatFadeTendToTheStillHour) {
 }
 
 TEST(HourlyFlows, RefuseWhatIsOutsideTheirRange) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
   EXPECT_THROW(HourlyFlows({{{{-1.0, 0.0}, 0.1}}, {}, 0.5}), InvalidInput);
-  EXPECT_THROW(HourlyFlows({{}, {{{1.0, 0.0}, nan}}, 0.5}), InvalidInput);
+  EXPECT_THROW(HourlyFlows({{}, {{{1.0, 0.0}, test::not_a_number}}, 0.5}), InvalidInput);
   for (const int points : {0, 2, 4, 6, 8, 9, -1}) {
     EXPECT_THROW(HourlyFlows({}, points), InvalidInput) << points;
   }
   HourlyFlows flows({{{{1e3, 1e6}, 0.1}}, {}, 0.5});
-  EXPECT_THROW(flows.at({nan, 1.2, 1.2}, {0.0, 1.0}), InvalidInput);
+  EXPECT_THROW(flows.at({test::not_a_number, 1.2, 1.2}, {0.0, 1.0}), InvalidInput);
   EXPECT_THROW(flows.at({1.2, 1.2, 3.0}, {0.0, 1.0}), InvalidInput);
-  EXPECT_THROW(flows.at({}, {nan, 1.0}), InvalidInput);
+  EXPECT_THROW(flows.at({}, {test::not_a_number, 1.0}), InvalidInput);
   EXPECT_THROW(flows.at({}, {0.0, -1.0}), InvalidInput);
   EXPECT_THROW(flows.at({}, {2000.0, 1.0}), InvalidInput);
 }

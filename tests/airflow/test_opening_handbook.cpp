@@ -8,6 +8,7 @@
 
 #include "dewgap/airflow/openings.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
@@ -88,15 +89,14 @@ TEST(Weep, DeeperPassesLessAndWiderMore) {
 }
 
 TEST(Weep, RefusesWhatIsOutsideItsRange) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
   EXPECT_THROW(weep_resistance(0.0, 0.05, 1), InvalidInput);
-  EXPECT_THROW(weep_resistance(nan, 0.05, 1), InvalidInput);
+  EXPECT_THROW(weep_resistance(test::not_a_number, 0.05, 1), InvalidInput);
   EXPECT_THROW(weep_resistance(0.2, 0.05, 1), InvalidInput);
   EXPECT_THROW(weep_resistance(0.006, -0.01, 1), InvalidInput);
   EXPECT_THROW(weep_resistance(0.006, 0.6, 1), InvalidInput);
   EXPECT_THROW(weep_resistance(0.006, 0.05, 0), InvalidInput);
   EXPECT_THROW(weep_resistance(0.006, 0.05, 1, 0.1), InvalidInput);
-  EXPECT_THROW(weep_resistance(0.006, 0.05, 1, 1.2, nan), InvalidInput);
+  EXPECT_THROW(weep_resistance(0.006, 0.05, 1, 1.2, test::not_a_number), InvalidInput);
 }
 
 }  // namespace

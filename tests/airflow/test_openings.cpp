@@ -3,11 +3,11 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 #include <map>
 #include <numbers>
 
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
@@ -114,19 +114,18 @@ TEST(Openings, JointRefitKeepsToTheStatedDistanceFromThePowerLaw) {
 }
 
 TEST(Openings, RefuseWhatIsOutsideTheirRange) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
   EXPECT_THROW(slot_resistance({.width_m = 0.0}), InvalidInput);
-  EXPECT_THROW(slot_resistance({.length_m = nan}), InvalidInput);
+  EXPECT_THROW(slot_resistance({.length_m = test::not_a_number}), InvalidInput);
   EXPECT_THROW(slot_resistance({.depth_m = 1.0}), InvalidInput);
   EXPECT_THROW(slot_resistance({.loss_factor = -1.0}), InvalidInput);
   EXPECT_THROW(slot_resistance({}, 0.0), InvalidInput);
-  EXPECT_THROW(slot_resistance({}, 1.2, nan), InvalidInput);
+  EXPECT_THROW(slot_resistance({}, 1.2, test::not_a_number), InvalidInput);
   EXPECT_THROW(orifice_resistance(0.0), InvalidInput);
   EXPECT_THROW(orifice_resistance(1e-4, 1.5), InvalidInput);
   EXPECT_THROW(joint_resistance(-1.0, 0.6, 1.0), InvalidInput);
   EXPECT_THROW(joint_resistance(1.0, 0.4, 1.0), InvalidInput);
-  EXPECT_THROW(joint_resistance(1.0, 0.6, nan), InvalidInput);
-  EXPECT_THROW(flow_m3_s({1.0, 1.0}, nan), InvalidInput);
+  EXPECT_THROW(joint_resistance(1.0, 0.6, test::not_a_number), InvalidInput);
+  EXPECT_THROW(flow_m3_s({1.0, 1.0}, test::not_a_number), InvalidInput);
   EXPECT_THROW(flow_m3_s({-1.0, 1.0}, 1.0), InvalidInput);
 }
 

@@ -10,6 +10,7 @@
 
 #include "dewgap/errors.hpp"
 #include "random_networks.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
@@ -79,10 +80,9 @@ TEST(FlexingSheetPlate, ScalesWithItsStiffnessAndTurnsRound) {
 }
 
 TEST(FlexingSheetPlate, RefusesWhatIsOutsideItsRange) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
   EXPECT_THROW(plate_volume_per_pressure_m3_Pa({.width_m = 0.0}), InvalidInput);
   EXPECT_THROW(plate_volume_per_pressure_m3_Pa({.height_m = 6.0}), InvalidInput);
-  EXPECT_THROW(plate_volume_per_pressure_m3_Pa({.thickness_m = nan}), InvalidInput);
+  EXPECT_THROW(plate_volume_per_pressure_m3_Pa({.thickness_m = test::not_a_number}), InvalidInput);
   EXPECT_THROW(plate_deflection_per_pressure_m_Pa({.youngs_modulus_Pa = 1.0}), InvalidInput);
   EXPECT_THROW(plate_valid_to_Pa({.poisson_ratio = 0.6}), InvalidInput);
 }

@@ -4,16 +4,15 @@
 
 #include <cmath>
 #include <cstdio>
-#include <limits>
 #include <numeric>
 
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr std::array all_methods{DegreeDayMethod::hitchin, DegreeDayMethod::erbs,
                                  DegreeDayMethod::schoenau_kehrig, DegreeDayMethod::max_min};
 
@@ -247,15 +246,15 @@ TEST(DegreeDays, RefusesBadInput) {
   EXPECT_THROW(monthly_degree_days_Kd(month, 27, 15.5, 6.0, hitchin), InvalidInput);
   EXPECT_THROW(monthly_degree_days_Kd(month, 32, 15.5, 6.0, hitchin), InvalidInput);
   EXPECT_THROW(monthly_degree_days_Kd(month, 30, 41.0, 6.0, hitchin), InvalidInput);
-  EXPECT_THROW(monthly_degree_days_Kd(month, 30, nan, 6.0, hitchin), InvalidInput);
+  EXPECT_THROW(monthly_degree_days_Kd(month, 30, test::not_a_number, 6.0, hitchin), InvalidInput);
   EXPECT_THROW(monthly_degree_days_Kd(month, 30, 15.5, -0.1, hitchin), InvalidInput);
-  EXPECT_THROW(monthly_degree_days_Kd(month_at(nan), 30, 15.5, 6.0, hitchin), InvalidInput);
+  EXPECT_THROW(monthly_degree_days_Kd(month_at(test::not_a_number), 30, 15.5, 6.0, hitchin), InvalidInput);
   EXPECT_THROW(monthly_degree_days_Kd({.mean_C = 5.0, .max_C = 4.0, .min_C = 3.0}, 30, 15.5, 6.0, hitchin),
                InvalidInput);
   EXPECT_THROW(hitchin_mean_temperature_C(0.0, 30, 15.5), InvalidInput);
   EXPECT_THROW(hitchin_mean_temperature_C(-1.0, 30, 15.5), InvalidInput);
   EXPECT_THROW(hitchin_mean_temperature_C(4000.0, 30, 15.5), InvalidInput);
-  EXPECT_THROW(hitchin_mean_temperature_C(nan, 30, 15.5), InvalidInput);
+  EXPECT_THROW(hitchin_mean_temperature_C(test::not_a_number, 30, 15.5), InvalidInput);
   EXPECT_THROW(hitchin_mean_temperature_C(100.0, 0, 15.5), InvalidInput);
 }
 
@@ -265,7 +264,7 @@ TEST(DegreeDays, RefusesAPlaceThatIsNone) {
   EXPECT_THROW(degree_days_Kd(nowhere, 15.5, DegreeDayMethod::erbs), InvalidInput);
   EXPECT_THROW(annual_degree_days_Kd(nowhere, 15.5, DegreeDayMethod::erbs), InvalidInput);
   EXPECT_THROW(heating_days(nowhere, 15.5), InvalidInput);
-  EXPECT_THROW(heating_days(*find_place("dublin"), nan), InvalidInput);
+  EXPECT_THROW(heating_days(*find_place("dublin"), test::not_a_number), InvalidInput);
   EXPECT_THROW(degree_days_Kd(*find_place("dublin"), 50.0, DegreeDayMethod::erbs), InvalidInput);
 }
 

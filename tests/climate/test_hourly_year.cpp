@@ -3,16 +3,14 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 #include <numbers>
 
 #include "dewgap/climate/year_calendar_kernel.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
 HourlyYear steady_year(std::size_t hours = 8760) {
   HourlyYear year{.site = {51.5, 0.0, 0.0}, .source = "made for a test"};
@@ -102,7 +100,7 @@ TEST(HourlyYear, RefusesAWrongHourInAnyColumn) {
         Fault{&HourlyYear::wind_m_s, -0.1}, Fault{&HourlyYear::wind_m_s, 121.0},
         Fault{&HourlyYear::global_W_m2, 1501.0}, Fault{&HourlyYear::beam_normal_W_m2, 1451.0},
         Fault{&HourlyYear::diffuse_W_m2, -0.1}}) {
-    for (const double value : {fault.value, nan}) {
+    for (const double value : {fault.value, test::not_a_number}) {
       auto year = steady_year();
       (year.*fault.column)[4000] = value;
       EXPECT_THROW(require_valid(year), InvalidInput) << value;
@@ -129,7 +127,7 @@ TEST(HourlyYear, RefusesAWrongOptionalColumn) {
 
 TEST(HourlyYear, MessageNamesColumnAndHour) {
   auto year = steady_year();
-  year.wind_m_s[17] = nan;
+  year.wind_m_s[17] = test::not_a_number;
   try {
     require_valid(year);
     FAIL();
@@ -145,7 +143,7 @@ TEST(HourlyYear, RefusesOtherYearsAndPlaces) {
   year.site.latitude_deg = 95.0;
   EXPECT_THROW(require_valid(year), InvalidInput);
   year = steady_year();
-  year.elevation_m = nan;
+  year.elevation_m = test::not_a_number;
   EXPECT_THROW(require_valid(year), InvalidInput);
 }
 

@@ -3,18 +3,16 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 #include <set>
 
 #include "dewgap/air/humid_air.hpp"
 #include "dewgap/climate/places_kernel.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
 const Place& carried(std::string_view key) {
   const auto* place = find_place(key);
@@ -161,7 +159,7 @@ TEST(Places, AtElevationLimitsVapourToSaturationAndSaysSo) {
 
 TEST(Places, AtElevationRefusesNonsense) {
   EXPECT_THROW(at_elevation(carried("dublin"), 6000.0), InvalidInput);
-  EXPECT_THROW(at_elevation(carried("dublin"), nan), InvalidInput);
+  EXPECT_THROW(at_elevation(carried("dublin"), test::not_a_number), InvalidInput);
   EXPECT_THROW(at_elevation(Place{.latitude_deg = 91.0}, 0.0), InvalidInput);
 }
 
@@ -170,7 +168,7 @@ TEST(Places, ColdestMonthFollowsTheHemisphere) {
   EXPECT_EQ(coldest_month(carried("helsinki")), 1);
   EXPECT_EQ(coldest_month(carried("wellington")), 6);
   EXPECT_EQ(coldest_month(carried("edinburgh")), 11);
-  EXPECT_THROW(coldest_month(Place{.elevation_m = nan}), InvalidInput);
+  EXPECT_THROW(coldest_month(Place{.elevation_m = test::not_a_number}), InvalidInput);
 }
 
 TEST(Places, GreatCircleDistance) {
@@ -184,7 +182,7 @@ TEST(Places, GreatCircleDistance) {
   });
   EXPECT_THROW(distance_km(91.0, 0.0, 0.0, 0.0), InvalidInput);
   EXPECT_THROW(distance_km(0.0, 181.0, 0.0, 0.0), InvalidInput);
-  EXPECT_THROW(distance_km(0.0, 0.0, nan, 0.0), InvalidInput);
+  EXPECT_THROW(distance_km(0.0, 0.0, test::not_a_number, 0.0), InvalidInput);
   EXPECT_THROW(distance_km(0.0, 0.0, 0.0, -181.0), InvalidInput);
 }
 

@@ -1,11 +1,11 @@
 // Malformed tables and places that are none.
 #include <gtest/gtest.h>
 
-#include <limits>
 #include <string>
 
 #include "dewgap/climate/places_kernel.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
@@ -68,18 +68,18 @@ TEST_P(BadMonths, AreRefused) {
   EXPECT_THROW(require_valid(place), InvalidInput);
 }
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 INSTANTIATE_TEST_SUITE_P(
     Each, BadMonths,
     testing::Values(
-        BadMonth{"mean_nan", {.mean_C = nan, .max_C = 8.0, .min_C = 2.0}},
+        BadMonth{"mean_nan", {.mean_C = test::not_a_number, .max_C = 8.0, .min_C = 2.0}},
         BadMonth{"mean_too_warm", {.mean_C = 46.0, .max_C = 50.0, .min_C = 40.0}},
         BadMonth{"minimum_above_mean", {.mean_C = 5.0, .max_C = 8.0, .min_C = 6.0}},
         BadMonth{"maximum_below_mean", {.mean_C = 5.0, .max_C = 4.0, .min_C = 2.0}},
         BadMonth{"vapour_zero", {.mean_C = 5.0, .max_C = 8.0, .min_C = 2.0, .vapour_pressure_Pa = 0.0}},
         BadMonth{"wind_negative", {.mean_C = 5.0, .max_C = 8.0, .min_C = 2.0, .wind_m_s = -1.0}},
         BadMonth{"sunshine_negative", {.mean_C = 5.0, .max_C = 8.0, .min_C = 2.0, .sunshine_h = -1.0}},
-        BadMonth{"global_nan", {.mean_C = 5.0, .max_C = 8.0, .min_C = 2.0, .global_kWh_m2_day = nan}}),
+        BadMonth{"global_nan",
+                 {.mean_C = 5.0, .max_C = 8.0, .min_C = 2.0, .global_kWh_m2_day = test::not_a_number}}),
     [](const auto& parameter) { return std::string(parameter.param.name); });
 
 TEST(PlacesData, RefusesAPlaceOffTheGlobe) {

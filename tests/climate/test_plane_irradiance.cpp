@@ -4,16 +4,15 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 #include "dewgap/climate/places_kernel.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr SkyIrradiance fair{600.0, 150.0};
 constexpr SunPosition morning{35.0, 120.0};
 
@@ -76,9 +75,9 @@ TEST(PlaneIrradiance, BackToBackPlanesShareSkyAndGround) {
 TEST(PlaneIrradiance, RefusesBadInput) {
   EXPECT_THROW(plane_irradiance({-1.0, 0.0}, morning, {}), InvalidInput);
   EXPECT_THROW(plane_irradiance({1451.0, 0.0}, morning, {}), InvalidInput);
-  EXPECT_THROW(plane_irradiance({0.0, nan}, morning, {}), InvalidInput);
+  EXPECT_THROW(plane_irradiance({0.0, test::not_a_number}, morning, {}), InvalidInput);
   EXPECT_THROW(plane_irradiance(fair, {91.0, 0.0}, {}), InvalidInput);
-  EXPECT_THROW(plane_irradiance(fair, {10.0, nan}, {}), InvalidInput);
+  EXPECT_THROW(plane_irradiance(fair, {10.0, test::not_a_number}, {}), InvalidInput);
   EXPECT_THROW(plane_irradiance(fair, morning, {181.0, 0.0}), InvalidInput);
   EXPECT_THROW(plane_irradiance(fair, morning, {90.0, -1.0}), InvalidInput);
   EXPECT_THROW(plane_irradiance(fair, morning, {}, 1.1), InvalidInput);
@@ -95,7 +94,7 @@ TEST(HourlyDiffuseShare, FallsFromOvercastToClear) {
   }
   EXPECT_THROW(hourly_diffuse_share(-0.01), InvalidInput);
   EXPECT_THROW(hourly_diffuse_share(1.01), InvalidInput);
-  EXPECT_THROW(hourly_diffuse_share(nan), InvalidInput);
+  EXPECT_THROW(hourly_diffuse_share(test::not_a_number), InvalidInput);
 }
 
 TEST(SplitGlobal, KeepsTheEnergyAndTheBounds) {
@@ -131,9 +130,9 @@ TEST(SplitGlobal, DarkAndTooBrightHours) {
 TEST(SplitGlobal, RefusesBadInput) {
   EXPECT_THROW(split_global(-1.0, {}), InvalidInput);
   EXPECT_THROW(split_global(1501.0, {}), InvalidInput);
-  EXPECT_THROW(split_global(nan, {}), InvalidInput);
+  EXPECT_THROW(split_global(test::not_a_number, {}), InvalidInput);
   EXPECT_THROW(split_global(100.0, {.extraterrestrial_W_m2 = 2000.0}), InvalidInput);
-  EXPECT_THROW(split_global(100.0, {.position = {nan, 0.0}}), InvalidInput);
+  EXPECT_THROW(split_global(100.0, {.position = {test::not_a_number, 0.0}}), InvalidInput);
 }
 
 }  // namespace

@@ -5,18 +5,17 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
-#include <limits>
 
 #include "dewgap/climate/solar_position_kernel.hpp"
 #include "dewgap/climate/sun_kernel.hpp"
 #include "dewgap/errors.hpp"
 #include "dewgap/numerics/root_finding.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr double refracted_upper_limb_deg = -0.833;
 
 // When the sun's upper limb touches the horizon near a time, h UTC.
@@ -163,16 +162,16 @@ TEST(SolarPosition, RefusesBadInput) {
   EXPECT_THROW(equation_of_time_min(367), InvalidInput);
   EXPECT_THROW(solar_time_h(181.0, 1, 12.0), InvalidInput);
   EXPECT_THROW(solar_time_h(0.0, 0, 12.0), InvalidInput);
-  EXPECT_THROW(solar_time_h(0.0, 1, nan), InvalidInput);
+  EXPECT_THROW(solar_time_h(0.0, 1, test::not_a_number), InvalidInput);
   EXPECT_THROW(sun_position(91.0, 0.0, 1, 12.0), InvalidInput);
-  EXPECT_THROW(sun_position(nan, 0.0, 1, 12.0), InvalidInput);
-  EXPECT_THROW(sun_position(0.0, nan, 1, 12.0), InvalidInput);
+  EXPECT_THROW(sun_position(test::not_a_number, 0.0, 1, 12.0), InvalidInput);
+  EXPECT_THROW(sun_position(0.0, test::not_a_number, 1, 12.0), InvalidInput);
   EXPECT_THROW(sun_position(0.0, 0.0, 367, 12.0), InvalidInput);
   EXPECT_THROW(sun_position(0.0, 0.0, 1, 48.1), InvalidInput);
   EXPECT_THROW(sun_of_hour({91.0, 0.0, 0.0}, 1, 0), InvalidInput);
   EXPECT_THROW(sun_of_hour({0.0, -181.0, 0.0}, 1, 0), InvalidInput);
   EXPECT_THROW(sun_of_hour({0.0, 0.0, 14.5}, 1, 0), InvalidInput);
-  EXPECT_THROW(sun_of_hour({0.0, 0.0, nan}, 1, 0), InvalidInput);
+  EXPECT_THROW(sun_of_hour({0.0, 0.0, test::not_a_number}, 1, 0), InvalidInput);
   EXPECT_THROW(sun_of_hour({}, 0, 0), InvalidInput);
   EXPECT_THROW(sun_of_hour({}, 1, 24), InvalidInput);
   EXPECT_THROW(sun_of_hour({}, 1, -1), InvalidInput);

@@ -4,17 +4,15 @@
 
 #include <cmath>
 #include <cstdio>
-#include <limits>
 #include <numeric>
 
 #include "dewgap/climate/sun_kernel.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
 // A typical year's months with their radiation as a place.
 Place typical_year(std::string_view site) {
@@ -208,8 +206,8 @@ TEST(MonthlySun, WorksFromPoleToPole) {
 TEST(MonthlySun, RefusesBadInput) {
   EXPECT_THROW(monthly_sun(bare(45.0), {200.0, 0.0}), InvalidInput);
   EXPECT_THROW(monthly_sun(bare(45.0), {90.0, 361.0}), InvalidInput);
-  EXPECT_THROW(monthly_sun(bare(45.0), {nan, 0.0}), InvalidInput);
-  EXPECT_THROW(monthly_sun(bare(nan), {}), InvalidInput);
+  EXPECT_THROW(monthly_sun(bare(45.0), {test::not_a_number, 0.0}), InvalidInput);
+  EXPECT_THROW(monthly_sun(bare(test::not_a_number), {}), InvalidInput);
   auto too_sunny = bare(60.0);
   too_sunny.months[11].sunshine_h = 300.0;
   EXPECT_THROW(monthly_sun(too_sunny, {}), InvalidInput);

@@ -2,16 +2,14 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 #include "dewgap/climate/sun_kernel.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
 double angle_deg(double cosine) {
   return climate::degrees(std::acos(cosine));
@@ -132,7 +130,7 @@ TEST(SunGeometry, RefusesBadInput) {
   EXPECT_THROW(declination_deg(0), InvalidInput);
   EXPECT_THROW(declination_deg(367), InvalidInput);
   EXPECT_THROW(extraterrestrial_MJ_m2(91.0, 100), InvalidInput);
-  EXPECT_THROW(extraterrestrial_MJ_m2(nan, 100), InvalidInput);
+  EXPECT_THROW(extraterrestrial_MJ_m2(test::not_a_number, 100), InvalidInput);
   EXPECT_THROW(extraterrestrial_MJ_m2(50.0, 0), InvalidInput);
   EXPECT_THROW(extraterrestrial_MJ_m2(50.0, 100, 500.0), InvalidInput);
   EXPECT_THROW(day_length_h(-91.0, 100), InvalidInput);
@@ -140,7 +138,7 @@ TEST(SunGeometry, RefusesBadInput) {
   EXPECT_THROW(cos_incidence(91.0, 0.0, 0.0, {}), InvalidInput);
   EXPECT_THROW(cos_incidence(50.0, 25.0, 0.0, {}), InvalidInput);
   EXPECT_THROW(cos_incidence(50.0, 0.0, 181.0, {}), InvalidInput);
-  EXPECT_THROW(cos_incidence(50.0, 0.0, nan, {}), InvalidInput);
+  EXPECT_THROW(cos_incidence(50.0, 0.0, test::not_a_number, {}), InvalidInput);
   EXPECT_THROW(cos_incidence(50.0, 0.0, 0.0, {181.0, 0.0}), InvalidInput);
   EXPECT_THROW(cos_incidence(50.0, 0.0, 0.0, {90.0, -1.0}), InvalidInput);
 }

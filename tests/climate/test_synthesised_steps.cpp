@@ -5,7 +5,6 @@
 #include <cmath>
 #include <cstdio>
 #include <functional>
-#include <limits>
 #include <map>
 #include <numeric>
 #include <stdexcept>
@@ -17,12 +16,12 @@
 #include "dewgap/climate/synthesised_year.hpp"
 #include "dewgap/climate/synthesised_year_kernel.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr int seeds = 10;
 
 // A typical year's monthly means as a place.
@@ -228,7 +227,7 @@ TEST(SynthesisedSteps, ClearnessOfDaysKeepsMeanAndBounds) {
     EXPECT_LT(clearness.back(), 0.86);
     EXPECT_TRUE(std::is_sorted(clearness.begin(), clearness.end()));
   }
-  for (const double bad : {0.0, -0.1, 0.81, nan}) {
+  for (const double bad : {0.0, -0.1, 0.81, test::not_a_number}) {
     EXPECT_THROW(climate::clearness_of_days(bad, u, weights), InvalidInput);
   }
 }

@@ -7,7 +7,6 @@
 #include <chrono>
 #include <cmath>
 #include <cstdio>
-#include <limits>
 
 #include "dewgap/air/saturation.hpp"
 #include "dewgap/climate/degree_days.hpp"
@@ -15,11 +14,10 @@
 #include "dewgap/climate/sun.hpp"
 #include "dewgap/climate/synthesised_year_kernel.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
 double saturation_over_water_Pa(double temperature_C) {
   return saturation_pressure_Pa(temperature_C, SaturationFormula::murphy_koop, Phase::water);
@@ -239,7 +237,7 @@ TEST(SynthesisedYear, IsQuick) {
 
 TEST(SynthesisedYear, RefusesBadInput) {
   EXPECT_THROW(synthesised_year(bare(91.0)), InvalidInput);
-  EXPECT_THROW(synthesised_year(bare(nan)), InvalidInput);
+  EXPECT_THROW(synthesised_year(bare(test::not_a_number)), InvalidInput);
   auto cold = bare(50.0);
   cold.months[0].mean_C = 20.0;  // above its maximum
   EXPECT_THROW(synthesised_year(cold), InvalidInput);

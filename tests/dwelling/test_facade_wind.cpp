@@ -5,16 +5,15 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdio>
-#include <limits>
 #include <numbers>
 #include <set>
 
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr Shelter shelters[] = {Shelter::open, Shelter::fields, Shelter::suburb, Shelter::facing_wall};
 
 TEST(FacadeWind, MeetsTheThreeCoefficients) {
@@ -96,9 +95,9 @@ TEST(FacadeWind, FallsFromWindwardToSide) {
 TEST(FacadeWind, RefusesWhatIsNoCoefficientOrAngle) {
   EXPECT_THROW(facade_pressure_coefficient({.windward = 1.3}, 0.0), InvalidInput);
   EXPECT_THROW(facade_pressure_coefficient({.leeward = -1.6}, 0.0), InvalidInput);
-  EXPECT_THROW(facade_pressure_coefficient({.side = nan}, 0.0), InvalidInput);
+  EXPECT_THROW(facade_pressure_coefficient({.side = test::not_a_number}, 0.0), InvalidInput);
   EXPECT_THROW(facade_pressure_coefficient({}, 360.5), InvalidInput);
-  EXPECT_THROW(facade_pressure_coefficient({}, nan), InvalidInput);
+  EXPECT_THROW(facade_pressure_coefficient({}, test::not_a_number), InvalidInput);
 }
 
 TEST(WindAngle, ByCompass) {
@@ -118,7 +117,7 @@ TEST(WindAngle, ByCompass) {
   }
   EXPECT_THROW(angle_from_normal_deg(-1.0, 0.0), InvalidInput);
   EXPECT_THROW(angle_from_normal_deg(0.0, 361.0), InvalidInput);
-  EXPECT_THROW(angle_from_normal_deg(nan, 0.0), InvalidInput);
+  EXPECT_THROW(angle_from_normal_deg(test::not_a_number, 0.0), InvalidInput);
 }
 
 TEST(WindAngle, TheSameSeedAndDayGiveTheSame) {
@@ -162,7 +161,7 @@ TEST(WindAngle, SpreadsAsANormalFoldedOnTheHalfCircle) {
 TEST(WindAngle, RefusesWhatIsNoAngle) {
   EXPECT_THROW(modelled_wind_angle_deg(-1.0, 0, 1), InvalidInput);
   EXPECT_THROW(modelled_wind_angle_deg(181.0, 0, 1), InvalidInput);
-  EXPECT_THROW(modelled_wind_angle_deg(nan, 0, 1), InvalidInput);
+  EXPECT_THROW(modelled_wind_angle_deg(test::not_a_number, 0, 1), InvalidInput);
 }
 
 }  // namespace

@@ -10,12 +10,12 @@
 
 #include "dewgap/air/humid_air.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr std::array all_shelters{Shelter::open, Shelter::fields, Shelter::suburb, Shelter::facing_wall};
 
 Shelter shelter_of(const std::string& name) {
@@ -202,7 +202,7 @@ TEST_P(BadPressureInputs, AreRefusedByName) {
 
 INSTANTIATE_TEST_SUITE_P(
     Each, BadPressureInputs,
-    testing::Values(BadPressureInput{"room_temperature_C", {.room_temperature_C = nan}},
+    testing::Values(BadPressureInput{"room_temperature_C", {.room_temperature_C = test::not_a_number}},
                     BadPressureInput{"outdoor_temperature_C", {.outdoor_temperature_C = -61.0}},
                     BadPressureInput{"window_height_m", {.window_height_m = 301.0}},
                     BadPressureInput{"neutral_level_m", {.neutral_level_m = -21.0}},
@@ -211,7 +211,8 @@ INSTANTIATE_TEST_SUITE_P(
                     BadPressureInput{"pressure_coefficient", {.pressure_coefficient = 1.3}},
                     BadPressureInput{"internal_coefficient", {.internal_coefficient = -1.6}},
                     BadPressureInput{"gust_intensity", {.gust_intensity = 1.1}},
-                    BadPressureInput{"direction_coefficient_sd", {.direction_coefficient_sd = nan}},
+                    BadPressureInput{"direction_coefficient_sd",
+                                     {.direction_coefficient_sd = test::not_a_number}},
                     BadPressureInput{"extract_Pa", {.extract_Pa = -0.1}}),
     [](const auto& parameter) { return std::string(parameter.param.field); });
 

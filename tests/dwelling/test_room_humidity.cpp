@@ -2,16 +2,13 @@
 
 #include <gtest/gtest.h>
 
-#include <limits>
-
 #include "dewgap/air/saturation.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
 TEST(RoomHumidity, UpperLimitsOfTheClasses) {
   test::check_reference("humidity_classes/upper_limits.csv", [](const test::ReferenceRow& row) {
@@ -23,7 +20,7 @@ TEST(RoomHumidity, UpperLimitsOfTheClasses) {
 TEST(RoomHumidity, ClassFiveHasNoUpperLimit) {
   EXPECT_THROW(class_vapour_excess_Pa(HumidityClass::special, 0.0), InvalidInput);
   EXPECT_THROW(class_vapour_excess_Pa(static_cast<HumidityClass>(9), 0.0), InvalidInput);
-  EXPECT_THROW(class_vapour_excess_Pa(HumidityClass::storage, nan), InvalidInput);
+  EXPECT_THROW(class_vapour_excess_Pa(HumidityClass::storage, test::not_a_number), InvalidInput);
 }
 
 TEST(RoomHumidity, ExcessFallsStraightAndStaysContinuous) {
@@ -35,7 +32,7 @@ TEST(RoomHumidity, ExcessFallsStraightAndStaysContinuous) {
   EXPECT_THROW(vapour_excess_Pa(-1.0, 5.0), InvalidInput);
   EXPECT_THROW(vapour_excess_Pa(5001.0, 5.0), InvalidInput);
   EXPECT_THROW(vapour_excess_Pa(600.0, -61.0), InvalidInput);
-  EXPECT_THROW(vapour_excess_Pa(nan, 5.0), InvalidInput);
+  EXPECT_THROW(vapour_excess_Pa(test::not_a_number, 5.0), InvalidInput);
 }
 
 TEST(RoomHumidity, SinglePaneFaceByHand) {
@@ -73,9 +70,9 @@ TEST(RoomHumidity, PaneRefusesBadInput) {
   EXPECT_THROW(single_pane_face_C(51.0, 0.0), InvalidInput);
   EXPECT_THROW(single_pane_face_C(20.0, -61.0), InvalidInput);
   EXPECT_THROW(single_pane_face_C(20.0, 0.0, 0.0), InvalidInput);
-  EXPECT_THROW(single_pane_face_C(20.0, 0.0, 0.13, nan), InvalidInput);
+  EXPECT_THROW(single_pane_face_C(20.0, 0.0, 0.13, test::not_a_number), InvalidInput);
   EXPECT_THROW(single_pane_face_C(20.0, 0.0, 0.13, 0.04, -0.001), InvalidInput);
-  EXPECT_THROW(misting_humidity(nan, 0.0), InvalidInput);
+  EXPECT_THROW(misting_humidity(test::not_a_number, 0.0), InvalidInput);
   EXPECT_THROW(misting_humidity(20.0, 0.0, 2.0), InvalidInput);
 }
 
@@ -86,7 +83,7 @@ TEST(RoomHumidity, SealingRaisesTheExcessByTheFlowLost) {
   EXPECT_THROW(excess_after_sealing_Pa(-1.0, 60.0, 40.0), InvalidInput);
   EXPECT_THROW(excess_after_sealing_Pa(400.0, 0.0, 40.0), InvalidInput);
   EXPECT_THROW(excess_after_sealing_Pa(400.0, 60.0, 0.0), InvalidInput);
-  EXPECT_THROW(excess_after_sealing_Pa(400.0, nan, 40.0), InvalidInput);
+  EXPECT_THROW(excess_after_sealing_Pa(400.0, test::not_a_number, 40.0), InvalidInput);
 }
 
 TEST(RoomHumidity, BaseTemperature) {
@@ -94,7 +91,7 @@ TEST(RoomHumidity, BaseTemperature) {
   EXPECT_DOUBLE_EQ(base_temperature_C(20.0, 0.0, 200.0), 20.0);
   EXPECT_THROW(base_temperature_C(20.0, -1.0, 200.0), InvalidInput);
   EXPECT_THROW(base_temperature_C(20.0, 900.0, 0.0), InvalidInput);
-  EXPECT_THROW(base_temperature_C(nan, 900.0, 200.0), InvalidInput);
+  EXPECT_THROW(base_temperature_C(test::not_a_number, 900.0, 200.0), InvalidInput);
 }
 
 }  // namespace

@@ -3,7 +3,6 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 #include <numbers>
 #include <numeric>
 
@@ -11,11 +10,11 @@
 #include "dewgap/air/saturation.hpp"
 #include "dewgap/dwelling/room_humidity.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr std::size_t year_h = 8760;
 // Saturation is read from a table that meets the formula within 1e-8.
 constexpr double table_share = 1e-8;
@@ -107,8 +106,8 @@ TEST(RunningMean, InTheLimits) {
   EXPECT_NEAR(slow[4000], mean_of(mild().temperature_C), 0.5);
   EXPECT_THROW(running_mean({}, 10.0), InvalidInput);
   EXPECT_THROW(running_mean(steady, 0.5), InvalidInput);
-  EXPECT_THROW(running_mean(steady, nan), InvalidInput);
-  EXPECT_THROW(running_mean(std::vector<double>{1.0, nan}, 10.0), InvalidInput);
+  EXPECT_THROW(running_mean(steady, test::not_a_number), InvalidInput);
+  EXPECT_THROW(running_mean(std::vector<double>{1.0, test::not_a_number}, 10.0), InvalidInput);
 }
 
 TEST(RoomYear, ClassExcessRidesOnTheRunningMeans) {

@@ -2,15 +2,13 @@
 #include <gtest/gtest.h>
 
 #include <functional>
-#include <limits>
 
 #include "dewgap/dwelling/room_year.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 
 struct Hours {
   std::vector<double> outdoor_C = std::vector<double>(48, 5.0);
@@ -42,16 +40,16 @@ TEST(RoomYearInput, WholeDaysAndAsManyHours) {
 }
 
 TEST(RoomYearInput, EachHourInRange) {
-  expect_refused([](Hours& h) { h.outdoor_C[3] = nan; });
+  expect_refused([](Hours& h) { h.outdoor_C[3] = test::not_a_number; });
   expect_refused([](Hours& h) { h.outdoor_C[3] = 61.0; });
   expect_refused([](Hours& h) { h.outdoor_Pa[47] = -1.0; });
-  expect_refused([](Hours& h) { h.outdoor_Pa[47] = nan; });
+  expect_refused([](Hours& h) { h.outdoor_Pa[47] = test::not_a_number; });
   expect_refused([](Hours& h) { h.room_C[0] = 51.0; });
 }
 
 TEST(RoomYearInput, Settings) {
   const Hours hours;
-  for (const double bad : {0.0, 1.01, nan}) {
+  for (const double bad : {0.0, 1.01, test::not_a_number}) {
     auto input = hours.input();
     input.saturation_share = bad;
     EXPECT_THROW(room_year(ConstantHumidity{0.5}, input), InvalidInput) << bad;
@@ -68,7 +66,7 @@ TEST(RoomYearInput, Models) {
   EXPECT_THROW(room_year(ClassExcess{-1.0}, hours.input()), InvalidInput);
   EXPECT_THROW(room_year(ConstantHumidity{1.1}, hours.input()), InvalidInput);
   DailySchedule schedule;
-  schedule.relative_humidity[23] = nan;
+  schedule.relative_humidity[23] = test::not_a_number;
   EXPECT_THROW(room_year(schedule, hours.input()), InvalidInput);
 
   ProductionAndAiring aired;
@@ -79,7 +77,7 @@ TEST(RoomYearInput, Models) {
   bad.production_kg_h[0] = -0.1;
   EXPECT_THROW(room_year(bad, hours.input()), InvalidInput);
   bad = aired;
-  bad.airing_m3_h[3] = nan;
+  bad.airing_m3_h[3] = test::not_a_number;
   EXPECT_THROW(room_year(bad, hours.input()), InvalidInput);
   bad = aired;
   bad.room_volume_m3 = 0.0;
@@ -91,14 +89,14 @@ TEST(RoomYearInput, Models) {
 
 TEST(RoomYearInput, SingleHours) {
   EXPECT_THROW(room_vapour_Pa(ClassExcess{}, 51.0, 700.0), InvalidInput);
-  EXPECT_THROW(room_vapour_Pa(ClassExcess{}, 5.0, nan), InvalidInput);
-  EXPECT_THROW(room_vapour_Pa(ConstantHumidity{}, nan), InvalidInput);
+  EXPECT_THROW(room_vapour_Pa(ClassExcess{}, 5.0, test::not_a_number), InvalidInput);
+  EXPECT_THROW(room_vapour_Pa(ConstantHumidity{}, test::not_a_number), InvalidInput);
   EXPECT_THROW(room_vapour_Pa(DailySchedule{}, 5, 51.0), InvalidInput);
-  EXPECT_THROW(room_vapour_Pa(ProductionAndAiring{}, {.room_C = nan}, 500.0), InvalidInput);
+  EXPECT_THROW(room_vapour_Pa(ProductionAndAiring{}, {.room_C = test::not_a_number}, 500.0), InvalidInput);
   EXPECT_THROW(room_vapour_Pa(ProductionAndAiring{}, {.outdoor_vapour_Pa = -1.0}, 500.0), InvalidInput);
   EXPECT_THROW(room_vapour_Pa(ProductionAndAiring{}, {}, -1.0), InvalidInput);
   EXPECT_THROW(capped_vapour(-1.0, 20.0), InvalidInput);
-  EXPECT_THROW(capped_vapour(nan, 20.0), InvalidInput);
+  EXPECT_THROW(capped_vapour(test::not_a_number, 20.0), InvalidInput);
   EXPECT_THROW(capped_vapour(500.0, 60.0), InvalidInput);
 }
 

@@ -5,17 +5,16 @@
 #include <array>
 #include <boost/math/quadrature/gauss.hpp>
 #include <cmath>
-#include <limits>
 #include <numbers>
 
 #include "dewgap/errors.hpp"
 #include "dewgap/numerics/split_mix.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
 
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 constexpr std::array<ElementFaces, 6> every_way{ElementFaces::rectangle, ElementFaces::away,
                                                 ElementFaces::right,     ElementFaces::left,
                                                 ElementFaces::up,        ElementFaces::down};
@@ -191,7 +190,7 @@ TEST(DraughtRating, ByHandWithItsConditions) {
 }
 
 TEST(Comfort, RejectsBadInput) {
-  for (const double bad : {not_a_number, 1e6}) {
+  for (const double bad : {test::not_a_number, 1e6}) {
     EXPECT_THROW(view_factor({-0.5, bad, 0.0, 1.0, 1.0}, ElementFaces::up), InvalidInput);
     EXPECT_THROW(view_factor({-0.5, 0.5, 0.0, 1.0, bad}, ElementFaces::up), InvalidInput);
     EXPECT_THROW(plane_radiant_temperature_C(bad, 0.0, 20.0), InvalidInput);

@@ -3,16 +3,14 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 #include <stdexcept>
 #include <string>
 
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 
 const Place& place_of(const char* key) {
   const auto* place = find_place(key);
@@ -186,7 +184,7 @@ TEST(HeatSaved, WithoutGainsTheNewBaseIsTheRoom) {
 TEST(HeatSaved, RejectsBadMonths) {
   using In = HeatSavedInput;
   for (const auto field : {&In::degree_days_Kd, &In::heating_days, &In::sun_cut_kWh_day}) {
-    for (const double bad : {-0.1, 3001.0, not_a_number}) {
+    for (const double bad : {-0.1, 3001.0, test::not_a_number}) {
       auto input = hand_case();
       (input.*field)[3] = bad;
       EXPECT_THROW(heat_saved(input), InvalidInput) << bad;
@@ -199,7 +197,7 @@ TEST(HeatSaved, RejectsBadInput) {
   for (const auto field : {&In::room_C, &In::base_C, &In::heated_share_of_day, &In::glass_conductance_cut_W_K,
                            &In::frame_conductance_cut_W_K, &In::draught_cut_m3_h, &In::draught_needed_share,
                            &In::sun_used_share}) {
-    for (const double bad : {-5001.0, 5001.0, not_a_number}) {
+    for (const double bad : {-5001.0, 5001.0, test::not_a_number}) {
       auto input = hand_case();
       input.*field = bad;
       EXPECT_THROW(heat_saved(input), InvalidInput) << bad;
@@ -216,7 +214,7 @@ TEST(HeatSaved, NewBaseRejectsBadInput) {
     return heat_saved_by_new_base_kWh(place, room_C, gains_W, before_W_K, after_W_K,
                                       DegreeDayMethod::hitchin);
   };
-  for (const double bad : {-1.0, 1e7, not_a_number}) {
+  for (const double bad : {-1.0, 1e7, test::not_a_number}) {
     EXPECT_THROW(saved(bad, 900.0, 200.0, 190.0), InvalidInput);
     EXPECT_THROW(saved(20.0, bad, 200.0, 190.0), InvalidInput);
     EXPECT_THROW(saved(20.0, 900.0, bad, 190.0), InvalidInput);

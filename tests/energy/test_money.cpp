@@ -3,14 +3,12 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 
 MoneyTerms example_terms() {
   return {.price_per_kWh = 0.08,
@@ -109,7 +107,7 @@ TEST(Money, AHeatPumpUsesLessFuelForTheSameHeat) {
 
 TEST(Money, RejectsBadInput) {
   const auto rejects = [](MoneyTerms terms) { EXPECT_THROW(money_from_heat(240.0, terms), InvalidInput); };
-  for (const double bad : {-1.0, 2e9, not_a_number}) {
+  for (const double bad : {-1.0, 2e9, test::not_a_number}) {
     rejects({.price_per_kWh = bad});
     rejects({.system_efficiency = bad});
     rejects({.carbon_kg_per_kWh = bad});
@@ -121,7 +119,7 @@ TEST(Money, RejectsBadInput) {
   rejects({.system_efficiency = 0.29});
   rejects({.life_years = 0.5});
   EXPECT_THROW(money_from_heat(1e8, {}), InvalidInput);
-  EXPECT_THROW(money_from_heat(not_a_number, {}), InvalidInput);
+  EXPECT_THROW(money_from_heat(test::not_a_number, {}), InvalidInput);
 }
 
 }  // namespace

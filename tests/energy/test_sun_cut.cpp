@@ -2,14 +2,11 @@
 
 #include <gtest/gtest.h>
 
-#include <limits>
-
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 
 MonthlySun rising_sun() {
   MonthlySun sun;
@@ -35,7 +32,7 @@ TEST(SunCut, AClearSheetCutsNothingAndAnOpaqueOneEverythingThatCameIn) {
 }
 
 TEST(SunCut, RejectsBadInput) {
-  for (const double bad : {-0.1, 101.0, not_a_number}) {
+  for (const double bad : {-0.1, 101.0, test::not_a_number}) {
     EXPECT_THROW(sun_cut_kWh_day(rising_sun(), bad, 0.83, 0.82), InvalidInput);
     EXPECT_THROW(sun_cut_kWh_day(rising_sun(), 1.2, bad, 0.82), InvalidInput);
     EXPECT_THROW(sun_cut_kWh_day(rising_sun(), 1.2, 0.83, bad), InvalidInput);

@@ -3,15 +3,13 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 
 #include "dewgap/errors.hpp"
 #include "dewgap/fitting/practice.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 
 TEST(Movement, MovesAcrylicAsTheNotesSay) {
   // 'a 1.28 m sheet moves 2.7 mm before moisture', at 30 K: half a digit of the printed figure
@@ -73,17 +71,17 @@ TEST(Movement, HolesAndSlotsForIt) {
 }
 
 TEST(Movement, RejectsBadInput) {
-  for (const double bad : {-0.1, 11.0, not_a_number}) {
+  for (const double bad : {-0.1, 11.0, test::not_a_number}) {
     EXPECT_THROW(thermal_movement_m(SheetKind::acrylic, bad, 30.0), InvalidInput);
     EXPECT_THROW(hole_diameter_for_movement_m(bad, 0.0042), InvalidInput);
     EXPECT_THROW(hole_diameter_for_movement_m(0.001, bad), InvalidInput);
     EXPECT_THROW(length_served_by_hole_m(SheetKind::acrylic, bad, 0.0042, 30.0), InvalidInput);
   }
-  for (const double bad : {-1.0, 151.0, not_a_number}) {
+  for (const double bad : {-1.0, 151.0, test::not_a_number}) {
     EXPECT_THROW(thermal_movement_m(SheetKind::acrylic, 1.0, bad), InvalidInput);
     EXPECT_THROW(length_served_by_hole_m(SheetKind::acrylic, 0.005, 0.0042, bad), InvalidInput);
   }
-  for (const double bad : {-0.1, 1.1, not_a_number}) {
+  for (const double bad : {-0.1, 1.1, test::not_a_number}) {
     EXPECT_THROW(moisture_movement_m(SheetKind::acrylic, 1.0, bad), InvalidInput);
     EXPECT_THROW(sheet_movement(SheetKind::acrylic, 1.0, {30.0, bad}), InvalidInput);
     EXPECT_THROW(slot_length_for_movement_m(bad, 0.005), InvalidInput);

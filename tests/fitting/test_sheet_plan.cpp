@@ -2,18 +2,15 @@
 
 #include <gtest/gtest.h>
 
-#include <limits>
-
 #include "dewgap/errors.hpp"
 #include "sheet_plan_cases.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
 
 using test::gives_reason;
 using test::opening_of;
-
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 
 TEST(SheetPlan, ThicknessGrowsWithASideOverTwoMetres) {
   EXPECT_NEAR(plan_sheet(opening_of(0.8, 1.960)).thickness_mm, 4.0, 1e-12);  // a sheet of just 2 m
@@ -116,7 +113,7 @@ TEST(SheetPlan, RejectsBadInput) {
     input.*field = bad;
     EXPECT_THROW(plan_sheet(input), InvalidInput) << bad;
   };
-  for (const double bad : {-0.001, 200.0, not_a_number}) {
+  for (const double bad : {-0.001, 200.0, test::not_a_number}) {
     rejects(&SheetPlanInput::overlap_m, bad);
     rejects(&SheetPlanInput::temperature_range_K, bad);
     rejects(&SheetPlanInput::tape_thickness_m, bad);

@@ -1,18 +1,16 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 
 #include "dewgap/errors.hpp"
 #include "sheet_plan_cases.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
 
 using test::gives_reason;
 using test::opening_of;
-
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 
 /// Diagonals of a parallelogram with the given sides whose head is shifted sideways over the sill.
 std::array<double, 2> diagonals_of(double width_m, double height_m, double shift_m) {
@@ -125,7 +123,7 @@ TEST(SheetSize, RejectsDiagonalsThatNoSuchOpeningHas) {
 
 TEST(SheetSize, RejectsARecessThatLeavesNothing) {
   auto input = opening_of(1.0, 1.2);
-  for (const double bad_m : {0.99, 1.001, 5.1, not_a_number}) {
+  for (const double bad_m : {0.99, 1.001, 5.1, test::not_a_number}) {
     input.largest_width_m = bad_m;
     EXPECT_THROW(plan_sheet(input), InvalidInput) << bad_m;
   }
@@ -135,7 +133,7 @@ TEST(SheetSize, RejectsARecessThatLeavesNothing) {
 }
 
 TEST(SheetSize, RejectsOpeningsOutsideTheirRange) {
-  for (const double bad_m : {0.09, 4.01, -1.0, not_a_number}) {
+  for (const double bad_m : {0.09, 4.01, -1.0, test::not_a_number}) {
     for (std::size_t i = 0; i < 3; ++i) {
       auto input = opening_of(1.0, 1.2);
       input.opening.widths_m[i] = bad_m;

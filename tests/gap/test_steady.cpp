@@ -2,12 +2,12 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 #include "dewgap/errors.hpp"
 #include "dewgap/moisture/transfer.hpp"
 #include "gap/gap_cases.hpp"
 #include "gap/random_cases.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap::test {
 namespace {
@@ -135,7 +135,6 @@ TEST(DryRoomHumidities, EdgesAreWhereTheMarginVanishes) {
 }
 
 TEST(Gap, BadInputThrows) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
   const auto expect_thrown = [](auto spoil) {
     auto c = worn_sash_case();
     spoil(c);
@@ -143,7 +142,7 @@ TEST(Gap, BadInputThrows) {
   };
   expect_thrown([](GapCase& c) { c.gap_index = 1; });
   expect_thrown([](GapCase& c) { c.stack.layer_count = 1; });
-  expect_thrown([nan](GapCase& c) { c.room_vapour_Pa = nan; });
+  expect_thrown([](GapCase& c) { c.room_vapour_Pa = test::not_a_number; });
   expect_thrown([](GapCase& c) { c.outdoor_vapour_Pa = -1.0; });
   expect_thrown([](GapCase& c) { c.gap_area_m2 = 0.0; });
   expect_thrown([](GapCase& c) { c.diffusion_to_room_kg_sPa = -1e-12; });

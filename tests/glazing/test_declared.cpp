@@ -9,6 +9,7 @@
 
 #include "dewgap/errors.hpp"
 #include "dewgap/glazing/emissivity.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
@@ -132,13 +133,12 @@ TEST(Declared, LosesMoreUpwards) {
 }
 
 TEST(Declared, RejectsInvalidInput) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
   const auto refused = [](auto change) {
     auto glazing = double_glazing(16.0, 0.89, {});
     change(glazing);
     EXPECT_THROW(declared_u_value(glazing), InvalidInput);
   };
-  for (const double bad : {nan, -1.0, 1000.0}) {
+  for (const double bad : {test::not_a_number, -1.0, 1000.0}) {
     refused([bad](DeclaredGlazing& g) { g.panes[1].thickness_m = bad; });
     refused([bad](DeclaredGlazing& g) { g.panes[0].conductivity_W_mK = bad; });
     refused([bad](DeclaredGlazing& g) { g.gaps[0].width_m = bad; });

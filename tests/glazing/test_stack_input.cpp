@@ -8,6 +8,7 @@
 
 #include "dewgap/errors.hpp"
 #include "dewgap/glazing/stack.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
@@ -143,8 +144,7 @@ TEST(StackInput, LayersBeyondTheCountAreNotLookedAt) {
 }
 
 TEST(StackInput, AFaceMustNotEmitAndTransmitMoreThanOne) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
-  for (const double transmittance : {0.3, 0.95, -0.1, nan}) {
+  for (const double transmittance : {0.3, 0.95, -0.1, test::not_a_number}) {
     auto inputs = valid_inputs();
     inputs.stack.layers[1].long_wave_transmittance = transmittance;  // its emissivity is 0.837
     EXPECT_THROW(solve(inputs), InvalidInput) << transmittance;

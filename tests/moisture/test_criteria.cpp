@@ -2,9 +2,8 @@
 
 #include <gtest/gtest.h>
 
-#include <limits>
-
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
@@ -44,13 +43,12 @@ TEST(Criteria, SurfaceHumidity) {
 }
 
 TEST(Criteria, RefuseWhatIsOutsideTheirRange) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
   EXPECT_THROW(film_band(-1e-9), InvalidInput);
-  EXPECT_THROW(film_band(nan), InvalidInput);
-  EXPECT_THROW(temperature_factor(nan, 20.0, 0.0), InvalidInput);
+  EXPECT_THROW(film_band(test::not_a_number), InvalidInput);
+  EXPECT_THROW(temperature_factor(test::not_a_number, 20.0, 0.0), InvalidInput);
   EXPECT_THROW(temperature_factor(10.0, 20.0, -70.0), InvalidInput);
   EXPECT_THROW(surface_relative_humidity(-1.0, 10.0), InvalidInput);
-  EXPECT_THROW(surface_relative_humidity(1000.0, nan), InvalidInput);
+  EXPECT_THROW(surface_relative_humidity(1000.0, test::not_a_number), InvalidInput);
 }
 
 }  // namespace

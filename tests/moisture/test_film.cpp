@@ -4,12 +4,12 @@
 
 #include <cmath>
 #include <functional>
-#include <limits>
 #include <vector>
 
 #include "dewgap/air/saturation.hpp"
 #include "dewgap/errors.hpp"
 #include "dewgap/moisture/transfer.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
@@ -134,7 +134,6 @@ template <class Input>
 using Setter = std::function<void(Input&, double)>;
 
 TEST(Film, RefusesWhatIsOutsideItsRange) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
   const std::vector<Setter<FilmState>> of_state{[](FilmState& s, double v) { s.water_kg_m2 = v; },
                                                 [](FilmState& s, double v) { s.frost_kg_m2 = v; },
                                                 [](FilmState& s, double v) { s.sill_kg_m2 = v; }};
@@ -149,7 +148,7 @@ TEST(Film, RefusesWhatIsOutsideItsRange) {
       [](FilmConditions& c, double v) { c.face_transfer_kg_m2sPa = v; },
       [](FilmConditions& c, double v) { c.sill_temperature_C = v; },
       [](FilmConditions& c, double v) { c.sill_transfer_kg_m2sPa = v; }};
-  for (const double value : {-61.0, 1.1e6, nan}) {
+  for (const double value : {-61.0, 1.1e6, test::not_a_number}) {
     for (const auto& set : of_state) {
       FilmState state;
       set(state, value);

@@ -4,12 +4,12 @@
 
 #include <cmath>
 #include <functional>
-#include <limits>
 #include <vector>
 
 #include "dewgap/air/saturation.hpp"
 #include "dewgap/errors.hpp"
 #include "dewgap/moisture/transfer.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
@@ -129,24 +129,22 @@ TEST(DampLayer, DryWoodInDryAirStaysDry) {
 }
 
 TEST(WoodMoisture, RefusesWhatIsOutsideItsRange) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
-  for (const double temperature_C : {-30.1, 80.1, nan}) {
+  for (const double temperature_C : {-30.1, 80.1, test::not_a_number}) {
     EXPECT_THROW(wood_moisture_kg_kg(temperature_C, 0.5), InvalidInput);
     EXPECT_THROW(wood_moisture_slope_kg_kg(temperature_C, 0.5), InvalidInput);
     EXPECT_THROW(wood_relative_humidity(temperature_C, 0.1), InvalidInput);
   }
-  for (const double humidity : {-1e-9, 1.0001, 55.0, nan}) {
+  for (const double humidity : {-1e-9, 1.0001, 55.0, test::not_a_number}) {
     EXPECT_THROW(wood_moisture_kg_kg(20.0, humidity), InvalidInput);
     EXPECT_THROW(wood_moisture_slope_kg_kg(20.0, humidity), InvalidInput);
   }
-  for (const double moisture : {-1e-9, 2.51, 12.0, nan}) {
+  for (const double moisture : {-1e-9, 2.51, 12.0, test::not_a_number}) {
     EXPECT_THROW(wood_relative_humidity(20.0, moisture), InvalidInput);
     EXPECT_THROW(step_damp_layer(one_m2, moisture, {}), InvalidInput);
   }
 }
 
 TEST(DampLayer, RefusesWhatIsOutsideItsRange) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
   const std::vector<std::function<void(DampLayer&, double)>> of_layer{
       [](DampLayer& layer, double value) { layer.area_m2 = value; },
       [](DampLayer& layer, double value) { layer.thickness_m = value; },
@@ -158,7 +156,7 @@ TEST(DampLayer, RefusesWhatIsOutsideItsRange) {
       [](DampLayerConditions& air, double value) { air.temperature_C = value; },
       [](DampLayerConditions& air, double value) { air.air_vapour_Pa = value; },
       [](DampLayerConditions& air, double value) { air.transfer_kg_m2sPa = value; }};
-  for (const double value : {-31.0, 1e6, nan}) {
+  for (const double value : {-31.0, 1e6, test::not_a_number}) {
     for (const auto& set : of_layer) {
       DampLayer layer = one_m2;
       set(layer, value);

@@ -3,11 +3,11 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 
 #include "dewgap/air/constants.hpp"
 #include "dewgap/air/humid_air.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
@@ -62,11 +62,10 @@ TEST(Transfer, ConductancesScaleWithTheirGeometry) {
 }
 
 TEST(Transfer, RefusesWhatIsOutsideItsRange) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
   EXPECT_THROW(mass_transfer_m_s(-1.0, 1200.0), InvalidInput);
-  EXPECT_THROW(mass_transfer_m_s(3.0, nan), InvalidInput);
+  EXPECT_THROW(mass_transfer_m_s(3.0, test::not_a_number), InvalidInput);
   EXPECT_THROW(mass_transfer_m_s(3.0, 1200.0, 0.0), InvalidInput);
-  EXPECT_THROW(vapour_permeability_air_kg_msPa(nan), InvalidInput);
+  EXPECT_THROW(vapour_permeability_air_kg_msPa(test::not_a_number), InvalidInput);
   EXPECT_THROW(vapour_permeability_air_kg_msPa(10.0, 0.0), InvalidInput);
   EXPECT_THROW(sheet_vapour_conductance_kg_sPa(-1.0, 0.004, 5e3, 10.0), InvalidInput);
   EXPECT_THROW(sheet_vapour_conductance_kg_sPa(1.0, 0.0, 5e3, 10.0), InvalidInput);

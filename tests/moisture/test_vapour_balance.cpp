@@ -3,11 +3,11 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <limits>
 
 #include "dewgap/air/constants.hpp"
 #include "dewgap/air/saturation.hpp"
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
@@ -135,7 +135,6 @@ TEST(VapourBalance, CondensationPerAreaIsGramsAnHour) {
 }
 
 TEST(VapourBalance, RefusesWhatIsOutsideItsRange) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
   for (double VapourBalanceInput::*field :
        {&VapourBalanceInput::from_room_m3_s, &VapourBalanceInput::from_outdoors_m3_s,
         &VapourBalanceInput::room_vapour_Pa, &VapourBalanceInput::room_temperature_C,
@@ -144,7 +143,7 @@ TEST(VapourBalance, RefusesWhatIsOutsideItsRange) {
         &VapourBalanceInput::diffusion_to_outdoors_kg_sPa, &VapourBalanceInput::source_kg_s,
         &VapourBalanceInput::face_area_m2, &VapourBalanceInput::face_temperature_C,
         &VapourBalanceInput::face_mass_transfer_m_s}) {
-    for (const double bad : {nan, -100.0, 1e9}) {
+    for (const double bad : {test::not_a_number, -100.0, 1e9}) {
       auto input = winter;
       input.from_room_m3_s = 1e-4;
       input.*field = bad;

@@ -5,12 +5,12 @@
 #include <algorithm>
 #include <cmath>
 #include <functional>
-#include <limits>
 #include <string>
 #include <vector>
 
 #include "dewgap/errors.hpp"
 #include "moisture/random_draw.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
@@ -156,8 +156,7 @@ TEST(YearBands, Names) {
 }
 
 TEST(YearBands, RefuseWhatCannotBe) {
-  const double nan = std::numeric_limits<double>::quiet_NaN();
-  for (const double bad : {-1e-9, nan, 1e7}) {
+  for (const double bad : {-1e-9, test::not_a_number, 1e7}) {
     for (const auto& field : {wet_hours, wet_run, peak, run_off, pool_hours, pool_run, timber_run}) {
       EXPECT_THROW(with(field, bad), InvalidInput) << field.name << " " << bad;
     }

@@ -9,12 +9,12 @@
 #include <vector>
 
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap::numerics {
 namespace {
 
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
 constexpr double infinity = std::numeric_limits<double>::infinity();
 
 // The leading 52 bits that a coordinate stands for.
@@ -112,10 +112,10 @@ TEST(NormalQuantile, UndoesProbability) {
 }
 
 TEST(NormalQuantile, BadInput) {
-  for (const double u : {0.0, 1.0, -0.1, 1.1, nan, infinity}) {
+  for (const double u : {0.0, 1.0, -0.1, 1.1, test::not_a_number, infinity}) {
     EXPECT_THROW(normal_quantile(u), InvalidInput) << u;
   }
-  EXPECT_THROW(normal_probability(nan), InvalidInput);
+  EXPECT_THROW(normal_probability(test::not_a_number), InvalidInput);
   EXPECT_THROW(normal_probability(infinity), InvalidInput);
 }
 
@@ -211,7 +211,7 @@ TEST(EffectiveSampleSize, EqualWeightsCountAllOneWeightCountsOne) {
 TEST(WeightedStatistics, BadInput) {
   const std::vector<double> two{1.0, 2.0};
   const std::vector<double> none;
-  const std::vector<std::vector<double>> bad_weights{{1.0, -1.0},     {0.0, 0.0}, {1.0, nan},
+  const std::vector<std::vector<double>> bad_weights{{1.0, -1.0},     {0.0, 0.0}, {1.0, test::not_a_number},
                                                      {1.0, infinity}, {},         {1.0}};
   for (const auto& weights : bad_weights) {
     EXPECT_THROW(weighted_quantile(two, weights, 0.5), InvalidInput);
@@ -222,14 +222,15 @@ TEST(WeightedStatistics, BadInput) {
       EXPECT_THROW(effective_sample_size(weights), InvalidInput);
     }
   }
-  for (const auto& values : std::vector<std::vector<double>>{{1.0, nan}, {infinity, 1.0}, {1.0, 2.0, 3.0}}) {
+  for (const auto& values :
+       std::vector<std::vector<double>>{{1.0, test::not_a_number}, {infinity, 1.0}, {1.0, 2.0, 3.0}}) {
     EXPECT_THROW(weighted_quantile(values, two, 0.5), InvalidInput);
     EXPECT_THROW(weighted_spread(values, two), InvalidInput);
     EXPECT_THROW(weighted_mean(values, two), InvalidInput);
     EXPECT_THROW(weighted_rank_correlation(values, two, two), InvalidInput);
     EXPECT_THROW(weighted_rank_correlation(two, values, two), InvalidInput);
   }
-  for (const double q : {-0.01, 1.01, nan}) {
+  for (const double q : {-0.01, 1.01, test::not_a_number}) {
     EXPECT_THROW(weighted_quantile(two, two, q), InvalidInput);
   }
 }

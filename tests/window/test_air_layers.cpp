@@ -1,17 +1,16 @@
 // Unventilated and ventilated layers of ISO 6946.
 #include <gtest/gtest.h>
 
-#include <limits>
 #include <stdexcept>
 
 #include "dewgap/errors.hpp"
 #include "dewgap/window/whole_window.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
 
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 constexpr HeatFlow all_directions[] = {HeatFlow::upwards, HeatFlow::horizontal, HeatFlow::downwards};
 
 HeatFlow direction_named(const std::string& name) {
@@ -81,11 +80,11 @@ TEST(UnventilatedLayer, RejectsBadInput) {
       EXPECT_THROW(unventilated_air_layer_m2K_W(layer), InvalidInput) << bad;
     }
   };
-  rejects(&AirLayer::thickness_m, {0.0019, 0.31, -1.0, not_a_number});
-  rejects(&AirLayer::emissivity_1, {0.0, 1.01, not_a_number});
-  rejects(&AirLayer::emissivity_2, {0.0, 1.01, not_a_number});
-  rejects(&AirLayer::mean_temperature_C, {-61.0, 81.0, not_a_number});
-  rejects(&AirLayer::difference_K, {-1.0, 61.0, not_a_number});
+  rejects(&AirLayer::thickness_m, {0.0019, 0.31, -1.0, test::not_a_number});
+  rejects(&AirLayer::emissivity_1, {0.0, 1.01, test::not_a_number});
+  rejects(&AirLayer::emissivity_2, {0.0, 1.01, test::not_a_number});
+  rejects(&AirLayer::mean_temperature_C, {-61.0, 81.0, test::not_a_number});
+  rejects(&AirLayer::difference_K, {-1.0, 61.0, test::not_a_number});
 }
 
 TEST(VentilatedLayer, IsClassedByItsOpenings) {
@@ -124,7 +123,7 @@ TEST(VentilatedLayer, NeverRisesWithTheOpenings) {
 }
 
 TEST(VentilatedLayer, RejectsBadInput) {
-  for (const double bad : {-1.0, 1e8, not_a_number}) {
+  for (const double bad : {-1.0, 1e8, test::not_a_number}) {
     EXPECT_THROW(layer_ventilation(bad), InvalidInput);
     EXPECT_THROW(ventilated_total_resistance_m2K_W(bad, 0.36, 0.26), InvalidInput);
     EXPECT_THROW(ventilated_total_resistance_m2K_W(800.0, bad, 0.26), InvalidInput);

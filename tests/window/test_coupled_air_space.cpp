@@ -1,10 +1,9 @@
 // Air spaces of coupled windows, Table C.1 of ISO 10077-1.
 #include <gtest/gtest.h>
 
-#include <limits>
-
 #include "dewgap/errors.hpp"
 #include "dewgap/window/whole_window.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
@@ -35,11 +34,10 @@ TEST(CoupledAirSpace, LowerEmissivityInsulatesMore) {
 }
 
 TEST(CoupledAirSpace, RejectsBadInput) {
-  constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
-  for (const double bad_m : {0.0019, 0.251, -1.0, not_a_number}) {
+  for (const double bad_m : {0.0019, 0.251, -1.0, test::not_a_number}) {
     EXPECT_THROW(coupled_window_air_space_m2K_W(bad_m, 0.837, 0.837), InvalidInput);
   }
-  for (const double bad : {-0.1, 1.1, not_a_number}) {
+  for (const double bad : {-0.1, 1.1, test::not_a_number}) {
     EXPECT_THROW(coupled_window_air_space_m2K_W(0.02, bad, 0.837), InvalidInput);
     EXPECT_THROW(coupled_window_air_space_m2K_W(0.02, 0.837, bad), InvalidInput);
   }

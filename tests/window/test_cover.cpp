@@ -2,16 +2,15 @@
 
 #include <gtest/gtest.h>
 
-#include <limits>
 #include <vector>
 
 #include "dewgap/errors.hpp"
 #include "dewgap/window/whole_window.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
 
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 constexpr Cover all_covers[] = {Cover::glass, Cover::sash, Cover::frame, Cover::reveal};
 
 WindowAreas sash_window() {
@@ -155,7 +154,7 @@ TEST(Cover, RejectsBadAreas) {
   for (const auto field :
        {&WindowAreas::glass_m2, &WindowAreas::sash_m2, &WindowAreas::frame_m2, &WindowAreas::glass_edge_m,
         &WindowAreas::sheet_perimeter_m, &WindowAreas::sheet_m2}) {
-    for (const double bad : {-0.1, 401.0, not_a_number}) {
+    for (const double bad : {-0.1, 401.0, test::not_a_number}) {
       auto areas = sash_window();
       areas.*field = bad;
       EXPECT_THROW(conductance_before(areas, timber_with_sheet()), InvalidInput) << bad;
@@ -168,7 +167,7 @@ TEST(Cover, RejectsBadTransmittances) {
   using U = WindowTransmittances;
   for (const auto field : {&U::glass_before_W_m2K, &U::glass_after_W_m2K, &U::sash_W_m2K, &U::frame_W_m2K,
                            &U::edge_W_mK, &U::added_resistance_m2K_W, &U::tape_rim_W_mK}) {
-    for (const double bad : {-1.1, 21.0, not_a_number}) {
+    for (const double bad : {-1.1, 21.0, test::not_a_number}) {
       auto u = timber_with_sheet();
       u.*field = bad;
       EXPECT_THROW(conductance_before(sash_window(), u), InvalidInput) << bad;

@@ -3,10 +3,10 @@
 #include <gtest/gtest.h>
 
 #include <functional>
-#include <limits>
 #include <set>
 
 #include "ready_samples.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
@@ -138,13 +138,12 @@ TEST_P(ReadyInput, IsRefusedWithItsField) {
 SashInFrame& window(ReadySection& ready) {
   return std::get<SashInFrame>(ready.member);
 }
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 
 INSTANTIATE_TEST_SUITE_P(
     Timber, ReadyInput,
     testing::Values(
         BadReady{"glass_of_no_thickness", [](auto& r) { r.glass.thickness_m = 0.0; }, "glass.thickness_m"},
-        BadReady{"glass_not_a_number", [](auto& r) { r.glass.thickness_m = not_a_number; },
+        BadReady{"glass_not_a_number", [](auto& r) { r.glass.thickness_m = test::not_a_number; },
                  "glass.thickness_m"},
         BadReady{"glass_too_short", [](auto& r) { r.glass.visible_m = 0.1; }, "glass.visible_m"},
         BadReady{"sash_of_no_depth", [](auto& r) { window(r).sash.depth_m = 0.0; }, "sash.depth_m"},
@@ -212,7 +211,8 @@ INSTANTIATE_TEST_SUITE_P(
                    window(r).sash.face_m = 0.060;
                  },
                  "batten.width_m"},
-        BadReady{"reveal_not_a_number", [](auto& r) { r.reveal->inner_m = not_a_number; }, "reveal.inner_m"}),
+        BadReady{"reveal_not_a_number", [](auto& r) { r.reveal->inner_m = test::not_a_number; },
+                 "reveal.inner_m"}),
     [](const auto& tested) { return tested.param.name; });
 
 INSTANTIATE_TEST_SUITE_P(

@@ -2,18 +2,16 @@
 #include <gtest/gtest.h>
 
 #include <functional>
-#include <limits>
 #include <string>
 
 #include "dewgap/errors.hpp"
 #include "dewgap/window/section.hpp"
 #include "dewgap/window/section_readings.hpp"
 #include "section_tables.hpp"
+#include "support/not_a_number.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 
 /// Two blocks side by side, 100 mm wide and 50 mm high.
 Section two_blocks() {
@@ -89,8 +87,9 @@ INSTANTIATE_TEST_SUITE_P(
                    [](Section& s) { s.items[1].polygon = test::rectangle_mm(60.004, 100, 0, 50); },
                    {"right", "left", "x 60.004 mm", "0.004 mm", "60 mm"}},
         BadSection{"far_away", [](Section& s) { s.items[0].polygon[1].x_m = 101.0; }, {"left", "x_m", "100"}},
-        BadSection{
-            "not_a_number", [](Section& s) { s.items[0].polygon[1].x_m = not_a_number; }, {"left", "x_m"}},
+        BadSection{"not_a_number",
+                   [](Section& s) { s.items[0].polygon[1].x_m = test::not_a_number; },
+                   {"left", "x_m"}},
         BadSection{
             "wholly_replaced",
             [](Section& s) {
@@ -191,8 +190,9 @@ INSTANTIATE_TEST_SUITE_P(
                    [](Section& s) { s.items[0].fill = SolidFill{0.0}; },
                    {"left", "conductivity_W_mK", "W/(m K)"}},
         BadSection{"conductivity_negative", [](Section& s) { s.items[0].fill = SolidFill{-1.0}; }, {"left"}},
-        BadSection{
-            "conductivity_nan", [](Section& s) { s.items[0].fill = SolidFill{not_a_number}; }, {"left"}},
+        BadSection{"conductivity_nan",
+                   [](Section& s) { s.items[0].fill = SolidFill{test::not_a_number}; },
+                   {"left"}},
         BadSection{"emissivity",
                    [](Section& s) { s.items[0].fill = CavityFill{.emissivity_1 = 1.1}; },
                    {"left", "emissivity_1"}},
@@ -200,7 +200,7 @@ INSTANTIATE_TEST_SUITE_P(
                    [](Section& s) { s.items[0].fill = CavityFill{.emissivity_2 = 0.0}; },
                    {"left", "emissivity_2"}},
         BadSection{"conductance",
-                   [](Section& s) { s.items[0].fill = GapFill{not_a_number}; },
+                   [](Section& s) { s.items[0].fill = GapFill{test::not_a_number}; },
                    {"left", "conductance_W_m2K"}},
         BadSection{
             "temperature", [](Section& s) { air(s, 0).temperature_C = 201.0; }, {"room", "temperature_C"}},
@@ -208,7 +208,7 @@ INSTANTIATE_TEST_SUITE_P(
                    [](Section& s) { air(s, 1).surface_resistance_m2K_W = -0.04; },
                    {"outdoors", "surface_resistance_m2K_W"}},
         BadSection{"resistance_nan",
-                   [](Section& s) { air(s, 1).surface_resistance_m2K_W = not_a_number; },
+                   [](Section& s) { air(s, 1).surface_resistance_m2K_W = test::not_a_number; },
                    {"outdoors"}},
         BadSection{"corner_resistance",
                    [](Section& s) {
@@ -224,10 +224,10 @@ INSTANTIATE_TEST_SUITE_P(
 
 TEST(SectionRefusals, OptionsOutOfRangeAreRefused) {
   const Section section = two_blocks();
-  for (const double bad : {0.0, 0.2, not_a_number}) {
+  for (const double bad : {0.0, 0.2, test::not_a_number}) {
     EXPECT_THROW(solve_section(section, {.coupling_error_bound = bad}), InvalidInput);
   }
-  for (const double bad_K : {0.0, 11.0, not_a_number}) {
+  for (const double bad_K : {0.0, 11.0, test::not_a_number}) {
     EXPECT_THROW(solve_section(section, {.temperature_error_bound_K = bad_K}), InvalidInput);
   }
   EXPECT_THROW(solve_section(section, {.max_cells = 99}), InvalidInput);
@@ -243,7 +243,7 @@ TEST(SectionRefusals, ReadingsRefuseUnknownNamesAndRanges) {
   EXPECT_THROW(temperature_factor(result, "loft"), InvalidInput);
   EXPECT_THROW(lowest_on_item(result, "middle"), InvalidInput);
   EXPECT_FALSE(temperature_C_at(result, {0.2, 0.01}).has_value());
-  for (const double bad : {-0.1, 2e3, not_a_number}) {
+  for (const double bad : {-0.1, 2e3, test::not_a_number}) {
     EXPECT_THROW(frame_transmittance_W_m2K(bad, 0.1, {1.0, 0.2}), InvalidInput);
     EXPECT_THROW(frame_transmittance_W_m2K(0.3, bad, {1.0, 0.2}), InvalidInput);
     EXPECT_THROW(frame_transmittance_W_m2K(0.3, 0.1, {bad, 0.2}), InvalidInput);

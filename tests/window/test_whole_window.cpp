@@ -2,15 +2,12 @@
 
 #include <gtest/gtest.h>
 
-#include <limits>
-
 #include "dewgap/errors.hpp"
+#include "support/not_a_number.hpp"
 #include "support/reference.hpp"
 
 namespace dewgap {
 namespace {
-
-constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 
 FrameKind frame_named(const std::string& name) {
   for (const auto kind :
@@ -50,7 +47,7 @@ TEST(WholeWindow, IsTheMeanOfItsPartsAndDoesNotMindHowTheyAreCut) {
 }
 
 TEST(WholeWindow, RejectsBadInput) {
-  for (const double bad : {-0.1, 1e5, not_a_number}) {
+  for (const double bad : {-0.1, 1e5, test::not_a_number}) {
     EXPECT_THROW(window_u_value_W_m2K({{bad, 5.0}}, {}, {}), InvalidInput);
     EXPECT_THROW(window_u_value_W_m2K({{1.0, bad}}, {}, {}), InvalidInput);
     EXPECT_THROW(window_u_value_W_m2K({{1.0, 5.0}}, {{bad, 2.0}}, {}), InvalidInput);
@@ -83,13 +80,13 @@ TEST(DoubleWindow, DoesNotMindTheOrderAndFallsWithTheAirSpace) {
 }
 
 TEST(DoubleWindow, RejectsBadInput) {
-  for (const double bad : {-1.0, 0.0, 21.0, 7.8, not_a_number}) {
+  for (const double bad : {-1.0, 0.0, 21.0, 7.8, test::not_a_number}) {
     EXPECT_THROW(double_window_u_value_W_m2K(bad, 4.8, 0.179), InvalidInput) << bad;
   }
-  for (const double bad : {-1.0, 0.0, 26.0, not_a_number}) {
+  for (const double bad : {-1.0, 0.0, 26.0, test::not_a_number}) {
     EXPECT_THROW(double_window_u_value_W_m2K(4.8, bad, 0.179), InvalidInput) << bad;
   }
-  for (const double bad : {-0.1, 11.0, not_a_number}) {
+  for (const double bad : {-0.1, 11.0, test::not_a_number}) {
     EXPECT_THROW(double_window_u_value_W_m2K(4.8, 4.8, bad), InvalidInput) << bad;
     EXPECT_THROW(double_window_u_value_W_m2K(4.8, 4.8, 0.179, bad), InvalidInput) << bad;
     EXPECT_THROW(double_window_u_value_W_m2K(4.8, 4.8, 0.179, 0.13, bad), InvalidInput) << bad;
@@ -121,7 +118,7 @@ TEST(Frame, FallsWithThicknessAndIsLimitedByItsFilms) {
 }
 
 TEST(Frame, RejectsBadInput) {
-  for (const double bad : {-0.1, 0.0, 0.0049, 500.0, not_a_number}) {
+  for (const double bad : {-0.1, 0.0, 0.0049, 500.0, test::not_a_number}) {
     EXPECT_THROW(frame_u_value_W_m2K(bad, 0.05), InvalidInput) << bad;
     EXPECT_THROW(frame_u_value_W_m2K(0.13, bad), InvalidInput) << bad;
     EXPECT_THROW(frame_u_value_W_m2K(FrameKind::softwood, bad), InvalidInput) << bad;
