@@ -23,6 +23,13 @@ std::vector<std::string> files_in(const std::string& folder, const std::string& 
 
 std::vector<std::string> lines_of(const std::string& text);
 
+inline bool holds(const std::string& text, const std::string& part) {
+  return text.find(part) != std::string::npos;
+}
+
+/// So that a phone shows it.
+inline constexpr std::size_t most_columns = 62;
+
 /// Text with every `from` replaced.
 std::string replaced(std::string text, const std::string& from, const std::string& to);
 

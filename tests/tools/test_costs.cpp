@@ -13,8 +13,8 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 const std::string prices = "[money]\ncurrency = \"EUR\"\nprice_per_kWh = 0.12\nefficiency = 0.85\n";
-const std::string house = examples_dir + "/house/quince-row.toml";
-const std::string sash = examples_dir + "/old-sash.toml";
+const std::string quince_row = examples_dir + "/house/quince-row.toml";
+const std::string old_sash = examples_dir + "/old-sash.toml";
 
 std::string report(const std::string& job, const std::string& money, const std::string& form = "--output=-") {
   const auto result =
@@ -35,7 +35,7 @@ const Json& rival(const Json& window, const std::string& kind) {
 
 TEST(Costs, StandBesideEachRivalThatHasOne) {
   const auto money = prices + "cost = 140\ncost_repair_and_strip = 60\ncost_lined_curtains = 90\n";
-  const auto document = document_of(sash, money);
+  const auto document = document_of(old_sash, money);
   EXPECT_EQ(rival(document, "repair and draught-strip").at("cost_currency"), 60.0);
   const auto& curtains = rival(document, "lined curtains at night");
   EXPECT_EQ(curtains.at("cost_currency"), 90.0);
@@ -59,10 +59,10 @@ TEST(Costs, ARivalWithoutOneSaysSo) {
       ++found;
     return found;
   };
-  const auto none = count(report(sash, prices));
+  const auto none = count(report(old_sash, prices));
   EXPECT_GE(none, 4u);
-  EXPECT_EQ(count(report(sash, prices + "cost_shutters = 400\n")), none - 1);
-  const auto without_money = run_cli({"report", sash, "--samples", "32", "--window-hours", "0"});
+  EXPECT_EQ(count(report(old_sash, prices + "cost_shutters = 400\n")), none - 1);
+  const auto without_money = run_cli({"report", old_sash, "--samples", "32", "--window-hours", "0"});
   EXPECT_EQ(count(without_money.out), 0u) << "without prices there is no column of money";
 }
 
@@ -112,9 +112,9 @@ TEST(Costs, AHouseSaysForWhichWindowsNoneWasGiven) {
 /// Of the window that --window picks, the record keeps its own costs alone.
 TEST(Costs, AWindowOfAHouseKeepsItsOwn) {
   const auto money = prices + costs_of("Landing fixed light", 50) + costs_of("Back bedroom casement", 70);
-  const auto result = run_cli(
-      {"report", house, "--money", "-", "--window", "2", "--samples", "16", "--window-hours", "0", "--json"},
-      money);
+  const auto result = run_cli({"report", quince_row, "--money", "-", "--window", "2", "--samples", "16",
+                               "--window-hours", "0", "--json"},
+                              money);
   ASSERT_EQ(result.exit_code, 0) << result.err;
   const auto document = Json::parse(result.out);
   EXPECT_EQ(rival(document, "the sheet").at("cost_currency"), 70.0);
@@ -124,7 +124,7 @@ TEST(Costs, AWindowOfAHouseKeepsItsOwn) {
 TEST(Costs, AWindowThatTheJobHasNotIsRefused) {
   const Folder folder;
   const auto path = folder.with("money.toml", prices + costs_of("Attic", 50) + costs_of("Attic", 60));
-  const auto result = run_cli({"report", house, "--money", path});
+  const auto result = run_cli({"report", quince_row, "--money", path});
   EXPECT_EQ(result.exit_code, 2);
   EXPECT_NE(result.err.find(path + ":7:8: money.windows[1].name: \"Attic\" is no window of the job"),
             std::string::npos)

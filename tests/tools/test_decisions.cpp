@@ -12,10 +12,10 @@
 namespace dewgap::test {
 namespace {
 
-const std::string folder = std::string(DEWGAP_EXAMPLES_DIR) + "/decisions/";
+const std::string decisions_dir = std::string(DEWGAP_EXAMPLES_DIR) + "/decisions/";
 
 numerics::CsvTable table_of(const std::string& name) {
-  std::ifstream file(folder + name);
+  std::ifstream file(decisions_dir + name);
   std::stringstream text;
   text << file.rdbuf();
   return numerics::CsvTable(text.str(), name);
@@ -51,7 +51,7 @@ class EachDecision : public testing::TestWithParam<Decision> {};
 TEST_P(EachDecision, ComesOutAsRecordedAndMissesAreTold) {
   const auto& decision = GetParam();
   const auto run =
-      run_cli({"assess", folder + decision.job, "--window-hours", "2000000", "--json"}, std::string());
+      run_cli({"assess", decisions_dir + decision.job, "--window-hours", "2000000", "--json"}, std::string());
   ASSERT_EQ(run.exit_code, 0) << run.err;
   const auto answer = nlohmann::json::parse(run.out);
   EXPECT_EQ(answer.at("headline").get<std::string>(), decision.headline);

@@ -12,12 +12,12 @@ namespace {
 
 using nlohmann::json;
 
-const std::vector<std::string> quick{"--samples", "32", "--window-hours", "0"};
+const std::vector<std::string> steady_only{"--samples", "32", "--window-hours", "0"};
 
 std::string out_of(const std::string& verb, const std::string& job, const std::string& option = {}) {
   std::vector<std::string> arguments{verb, "-"};
   if (!option.empty()) arguments.push_back(option);
-  arguments.insert(arguments.end(), quick.begin(), quick.end());
+  arguments.insert(arguments.end(), steady_only.begin(), steady_only.end());
   const auto result = run_cli(arguments, job);
   EXPECT_EQ(result.exit_code, 0) << result.err;
   return result.out;
@@ -26,10 +26,6 @@ std::string out_of(const std::string& verb, const std::string& job, const std::s
 /// The lines of a text made one.
 std::string joined(const std::string& text) {
   return replaced(replaced(text, "\n  ", " "), "\n", " ");
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
 }
 
 /// A key's line made anew in the old sash's job, or put into its section.

@@ -11,16 +11,17 @@ namespace {
 
 using namespace dewgap::tools;
 
-const std::string hostile = "<script>alert('x')</script> \"q\" & \xE2\x80\xAE\x01";
+const std::string hostile_text = "<script>alert('x')</script> \"q\" & \xE2\x80\xAE\x01";
 
 Canvas small(DrawingUnit unit = DrawingUnit::mm) {
-  return {.width = 60, .height = 40, .unit = unit, .id = "d", .title = hostile, .description = hostile};
+  return {
+      .width = 60, .height = 40, .unit = unit, .id = "d", .title = hostile_text, .description = hostile_text};
 }
 
 TEST(Drawing, NothingOfATextBecomesMarkup) {
   SvgDrawing drawing(small());
-  drawing.begin_group(hostile);
-  drawing.text({5, 5}, hostile, {.most_width = 40});
+  drawing.begin_group(hostile_text);
+  drawing.text({5, 5}, hostile_text, {.most_width = 40});
   drawing.end_group();
   const auto svg = drawing.svg();
   EXPECT_EQ(svg.find("<script"), std::string::npos);
@@ -29,8 +30,9 @@ TEST(Drawing, NothingOfATextBecomesMarkup) {
   EXPECT_NE(svg.find("&lt;script&gt;"), std::string::npos);
   EXPECT_EQ(escaped("a\"b'c"), "a&quot;b&#39;c");
   EXPECT_EQ(isolated("<b>"), "<bdi>&lt;b&gt;</bdi>");
-  const auto page =
-      paper_document({hostile, "", tick_list({hostile}) + paper_table({hostile, {hostile}, {{hostile}}})});
+  const auto page = paper_document(
+      {hostile_text, "",
+       tick_list({hostile_text}) + paper_table({hostile_text, {hostile_text}, {{hostile_text}}})});
   EXPECT_EQ(page.find("<script"), std::string::npos);
 }
 

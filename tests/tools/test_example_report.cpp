@@ -9,9 +9,8 @@ namespace {
 
 TEST(ExampleReport, IsWhatTheProgramGives) {
   // The same options as in tools/example-report.
-  const auto made =
-      run_cli({"report", examples_dir + "/house/quince-row.toml", "--money", examples_dir + "/money.toml",
-               "--samples", "32", "--window-hours", "1500000"});
+  const auto made = run_cli({"report", examples_dir + "/house/quince-row.toml", "--money",
+                             examples_dir + "/money.toml", "--samples", "32", "--window-hours", "1500000"});
   ASSERT_EQ(made.exit_code, 0) << made.err;
   const auto kept = text_of(examples_dir + "/house/quince-row.html");
   const auto lines = lines_of(made.out);

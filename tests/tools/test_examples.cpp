@@ -19,7 +19,6 @@ namespace {
 
 using nlohmann::json;
 
-constexpr std::size_t most_columns = 62;
 const std::string money_file = examples_dir + "/money.toml";
 
 struct Example {

@@ -56,14 +56,14 @@ std::string job_with(const GateCase& gate) {
 }
 
 // A safety question holds before any year of hours is asked for.
-const std::vector<std::string> arguments{"assess",         "-", "--samples", "16",
-                                         "--window-hours", "0", "--money",   examples_dir + "/money.toml"};
+const std::vector<std::string> assess_stdin{"assess",         "-", "--samples", "16",
+                                            "--window-hours", "0", "--money",   examples_dir + "/money.toml"};
 
 class Gates : public testing::TestWithParam<GateCase> {};
 
 TEST_P(Gates, HoldPrintsNothingToSaveCutOrDrill) {
   const auto job = job_with(GetParam());
-  const auto result = run_cli(arguments, job);
+  const auto result = run_cli(assess_stdin, job);
   ASSERT_EQ(result.exit_code, 0) << result.err;
   EXPECT_EQ(result.out.find("HOLD: ") != std::string::npos, GetParam().holds) << result.out;
   const std::regex figure(
@@ -72,7 +72,7 @@ TEST_P(Gates, HoldPrintsNothingToSaveCutOrDrill) {
 }
 
 TEST_P(Gates, HoldHasNoKeyForSavingCutOrDrilling) {
-  auto json_arguments = arguments;
+  auto json_arguments = assess_stdin;
   json_arguments.emplace_back("--json");
   const auto result = run_cli(json_arguments, job_with(GetParam()));
   ASSERT_EQ(result.exit_code, 0) << result.err;

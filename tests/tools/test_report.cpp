@@ -17,25 +17,25 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 /// Few cases and hours: what is compared is text, not physics.
-const std::vector<std::string> quick{"--samples", "32", "--window-hours", "1500000"};
+const std::vector<std::string> short_year{"--samples", "32", "--window-hours", "1500000"};
 
-std::vector<std::string> arguments(const std::string& verb, const std::string& job,
-                                   std::vector<std::string> more = {}) {
+std::vector<std::string> report_arguments(const std::string& verb, const std::string& job,
+                                          std::vector<std::string> more = {}) {
   std::vector<std::string> all{verb, job};
   const bool has_hours = std::find(more.begin(), more.end(), "--window-hours") != more.end();
-  all.insert(all.end(), quick.begin(), has_hours ? quick.begin() + 2 : quick.end());
+  all.insert(all.end(), short_year.begin(), has_hours ? short_year.begin() + 2 : short_year.end());
   all.insert(all.end(), more.begin(), more.end());
   return all;
 }
 
 std::string out_of(const std::string& verb, const std::string& job, std::vector<std::string> more = {},
                    const std::string& stdin_text = {}) {
-  const auto result = run_cli(arguments(verb, job, std::move(more)), stdin_text);
+  const auto result = run_cli(report_arguments(verb, job, std::move(more)), stdin_text);
   EXPECT_EQ(result.exit_code, 0) << result.err;
   return result.out;
 }
 
-const std::string sash = examples_dir + "/old-sash.toml";
+const std::string old_sash_job = examples_dir + "/old-sash.toml";
 const std::vector<std::string> with_money{"--money", examples_dir + "/money.toml"};
 
 std::vector<std::string> and_json(std::vector<std::string> options) {
@@ -80,8 +80,8 @@ void expect_days_and_months(const Json& year) {
 }
 
 TEST(Report, EveryFigureOfThePageIsTheDocuments) {
-  const auto document = document_of(sash, with_money);
-  const auto html = out_of("report", sash, with_money);
+  const auto document = document_of(old_sash_job, with_money);
+  const auto html = out_of("report", old_sash_job, with_money);
   EXPECT_EQ(html, tools::report_html(document)) << "the page is made from the document alone";
   expect_figures_of(document, html, 150);
   EXPECT_EQ(html.find(" width=\"0\""), std::string::npos) << "no part of a drawing is lost";
@@ -93,12 +93,12 @@ TEST(Report, EveryFigureOfThePageIsTheDocuments) {
 }
 
 TEST(Report, AnswerIsThatOfAssess) {
-  const auto document = document_of(sash, with_money);
-  EXPECT_EQ(document.at("answer"), Json::parse(out_of("assess", sash, and_json(with_money))));
+  const auto document = document_of(old_sash_job, with_money);
+  EXPECT_EQ(document.at("answer"), Json::parse(out_of("assess", old_sash_job, and_json(with_money))));
 }
 
 TEST(Report, IsMadeAgainFromItsOwnRecord) {
-  const auto text = out_of("report", sash, {"--json"});
+  const auto text = out_of("report", old_sash_job, {"--json"});
   const auto job = Json::parse(text).at("run_record").at("job_file").get<std::string>();
   EXPECT_EQ(out_of("report", "-", {"--json"}, job), text);
 }
@@ -118,7 +118,7 @@ TEST(Report, AHoldHasNoSavingNoCutAndNoHole) {
 
 TEST(Report, OnlyPendingConsentShowsHolesAndNotForWork) {
   const auto pending =
-      replaced(text_of(sash), "protection = \"not protected\"", "protection = \"consent pending\"");
+      replaced(text_of(old_sash_job), "protection = \"not protected\"", "protection = \"consent pending\"");
   const auto document = Json::parse(out_of("report", "-", {"--json"}, pending));
   EXPECT_EQ(document.at("answer").at("headline"), "hold");
   EXPECT_TRUE(document.at("proposed_holes").at("not_for_work").get<bool>());
@@ -131,7 +131,7 @@ TEST(Report, OnlyPendingConsentShowsHolesAndNotForWork) {
 
 TEST(Report, ASecondOpenQuestionHidesTheHolesToo) {
   auto pending =
-      replaced(text_of(sash), "protection = \"not protected\"", "protection = \"consent pending\"");
+      replaced(text_of(old_sash_job), "protection = \"not protected\"", "protection = \"consent pending\"");
   pending = replaced(pending, "burning = \"nothing\"", "burning = \"stove\"");
   EXPECT_FALSE(Json::parse(out_of("report", "-", {"--json"}, pending)).contains("proposed_holes"));
   EXPECT_EQ(out_of("report", "-", {}, pending).find("Not for work."), std::string::npos);
@@ -156,7 +156,7 @@ TEST(Report, AHouseHasAPageOfItsOwnAndAPartForEachWindow) {
 }
 
 std::string tried_first_part(const std::string& line) {
-  const auto job = replaced(text_of(sash), "[job]\n", "[job]\n" + line);
+  const auto job = replaced(text_of(old_sash_job), "[job]\n", "[job]\n" + line);
   const auto html = out_of("report", "-", {"--window-hours", "0"}, job);
   const auto begin = html.find("What was tried first");
   return html.substr(begin, html.find("</ul>", begin) - begin);
@@ -173,7 +173,7 @@ TEST(Report, SaysWhatWasTriedFirstInTheJobsWords) {
     EXPECT_EQ(untold.find("In the words"), std::string::npos);
   }
   const auto too_long = "[job]\ntried_first = \"" + std::string(401, 'x') + "\"\n";
-  const auto refused = run_cli({"report", "-"}, replaced(text_of(sash), "[job]\n", too_long));
+  const auto refused = run_cli({"report", "-"}, replaced(text_of(old_sash_job), "[job]\n", too_long));
   EXPECT_EQ(refused.exit_code, 2);
   EXPECT_NE(refused.err.find("job.tried_first"), std::string::npos) << refused.err;
 }

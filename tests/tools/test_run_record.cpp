@@ -64,7 +64,7 @@ void expect_made_again(const Json& document, const Folder& folder, const std::st
   EXPECT_EQ(with_sorted_surveys(again), with_sorted_surveys(document));
 }
 
-const std::string house = examples_dir + "/house/quince-row.toml";
+const std::string recorded_house = examples_dir + "/house/quince-row.toml";
 const std::string money = examples_dir + "/money.toml";
 
 /// A year with a gap of five hours, which is filled in on request alone.
@@ -78,7 +78,7 @@ std::string weather_with_a_gap(const Folder& folder) {
 
 TEST(RunRecord, AHouseIsMadeAgainFromItsOwnRecord) {
   const auto document =
-      report_of({house, "--money", money, "--samples", "32", "--seed", "7", "--window-hours", "0"});
+      report_of({recorded_house, "--money", money, "--samples", "32", "--seed", "7", "--window-hours", "0"});
   const auto& record = document.at("run_record");
   EXPECT_EQ(record.at("command"),
             "dewgap report house.toml --money money.toml --samples 32 --seed 7 --window-hours 0");

@@ -20,7 +20,7 @@ TEST(TextAnswerOfAYear, WhatToDoStandsBeforeTheSharesItRestsOn) {
   job.assessment.headline = Headline::fit;
   job.assessment.after.clear();
   job.assessment.figures->provisional = false;
-  EXPECT_TRUE(holds(tools::text_answer(job), "FIT. TAPE: all round"));
+  EXPECT_TRUE(reads(tools::text_answer(job), "FIT. TAPE: all round"));
 }
 
 TEST(TextAnswerOfAYear, AYearThatSaysLeaveHasNoSteadyFigureBesideItThatSaysOtherwise) {
@@ -29,8 +29,8 @@ TEST(TextAnswerOfAYear, AYearThatSaysLeaveHasNoSteadyFigureBesideItThatSaysOther
   job.assessment.figures->year = hand_made_advice();
   job.assessment.figures->flip = "Nothing would change this.";
   const auto text = tools::text_answer(job);
-  EXPECT_FALSE(holds(text, "gap dry")) << text;
-  EXPECT_FALSE(holds(text, "steady")) << text;
+  EXPECT_FALSE(reads(text, "gap dry")) << text;
+  EXPECT_FALSE(reads(text, "steady")) << text;
 }
 
 TEST(TextAnswerOfAYear, AYearOfHoursTellsItsCostAndNoShareTwice) {
@@ -39,15 +39,15 @@ TEST(TextAnswerOfAYear, AYearOfHoursTellsItsCostAndNoShareTwice) {
   job.assessment.figures->provisional = false;
   const auto text = tools::text_answer(job);
   expect_narrow(text);
-  EXPECT_TRUE(holds(text, "TAPE: all round")) << text;
-  EXPECT_TRUE(holds(text, "Acceptable in 64 % if 200 mm of tape lifts.")) << text;
-  EXPECT_TRUE(holds(
+  EXPECT_TRUE(reads(text, "TAPE: all round")) << text;
+  EXPECT_TRUE(reads(text, "Acceptable in 64 % if 200 mm of tape lifts.")) << text;
+  EXPECT_TRUE(reads(
       text, "At other widths of our guesses, steady: FIT AFTER (90 % at half), LEAVE (60 % at double)."))
       << text;
-  EXPECT_TRUE(holds(text, "Year of hours: 40 cases, 2.8 million window-hours.")) << text;
+  EXPECT_TRUE(reads(text, "Year of hours: 40 cases, 2.8 million window-hours.")) << text;
   job.assessment.figures->year->samples = 57;
   EXPECT_EQ(tools::text_answer(job), text) << "a case that was picked again is no other case";
-  EXPECT_FALSE(holds(text, "Most hangs on")) << "told by what would change it";
+  EXPECT_FALSE(reads(text, "Most hangs on")) << "told by what would change it";
 }
 
 TEST(TextAnswerOfAYear, AYearWithoutSharesLeavesTheSteadyOnes) {
@@ -55,12 +55,12 @@ TEST(TextAnswerOfAYear, AYearWithoutSharesLeavesTheSteadyOnes) {
   job.assessment.figures->year = hand_made_advice();
   job.assessment.figures->year->options.clear();
   const auto text = tools::text_answer(job);
-  EXPECT_TRUE(holds(text, "82 % of plausible cases agree, 64 % if")) << text;
-  EXPECT_TRUE(holds(text, "Year of hours: 40 cases")) << text;
+  EXPECT_TRUE(reads(text, "82 % of plausible cases agree, 64 % if")) << text;
+  EXPECT_TRUE(reads(text, "Year of hours: 40 cases")) << text;
   job.weather = tools::UsedWeather{};
-  EXPECT_TRUE(holds(tools::text_answer(job), "Year of hours, weather of your file: 40 cases"));
+  EXPECT_TRUE(reads(tools::text_answer(job), "Year of hours, weather of your file: 40 cases"));
   job.assessment.figures->year->cases_run = 0;
-  EXPECT_FALSE(holds(tools::text_answer(job), "Year of hours"));
+  EXPECT_FALSE(reads(tools::text_answer(job), "Year of hours"));
 }
 
 }  // namespace

@@ -9,17 +9,11 @@
 namespace dewgap::test {
 namespace {
 
-constexpr std::size_t most_columns = 62;
-
 /// The text as if its lines had never been broken.
 std::string text_of_answer(const tools::AnsweredJob& job) {
   const auto text = tools::text_answer(job);
   for (const auto& line : lines_of(text)) EXPECT_LE(tools::columns_of(line), most_columns) << line;
   return replaced(replaced(text, "\n  ", " "), "\n", " ");
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
 }
 
 SheetPlan& plan_of(tools::AnsweredJob& job) {

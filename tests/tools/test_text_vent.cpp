@@ -12,7 +12,6 @@
 namespace dewgap::test {
 namespace {
 
-constexpr std::size_t most_columns = 62;
 constexpr std::size_t most_lines = 44;
 
 void expect_one_screen(const std::string& text) {
@@ -39,10 +38,6 @@ tools::AdvisedJob without_frost_check() {
   auto job = hand_made_advised_job();
   job.frost_check.reset();
   return job;
-}
-
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
 }
 
 TEST(TextVent, EveryPartStandsInItsPlace) {

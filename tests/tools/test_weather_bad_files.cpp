@@ -13,10 +13,10 @@
 namespace dewgap::test {
 namespace {
 
-const std::string folder = tools_test_dir + "/bad_weather";
+const std::string bad_weather_dir = tools_test_dir + "/bad_weather";
 
 std::vector<std::string> bad_files() {
-  auto files = files_in(folder, ".csv");
+  auto files = files_in(bad_weather_dir, ".csv");
   std::erase_if(files, [](const std::string& path) { return path.ends_with("/edits.csv"); });
   return files;
 }
@@ -29,7 +29,7 @@ class BadWeather : public testing::TestWithParam<std::string> {};
 
 TEST_P(BadWeather, IsRefusedWithTheExpectedLines) {
   const auto name = name_of(GetParam());
-  const auto expected = text_of(folder + "/" + name + ".expected");
+  const auto expected = text_of(bad_weather_dir + "/" + name + ".expected");
   EXPECT_FALSE(expected.empty());
   EXPECT_EQ(refusal(text_of(GetParam()), name + ".csv"), expected);
 }
@@ -60,7 +60,7 @@ void edit(MadeWeather& made, const numerics::CsvTable& table, std::size_t row) {
 }
 
 TEST(BadWeatherEdits, AreRefusedForWhatTheyAre) {
-  const numerics::CsvTable table(text_of(folder + "/edits.csv"), "edits.csv");
+  const numerics::CsvTable table(text_of(bad_weather_dir + "/edits.csv"), "edits.csv");
   const auto good = made_weather();
   ASSERT_EQ(refusal(good.text()), "");
   ASSERT_GT(table.row_count(), 5u);

@@ -40,10 +40,6 @@ void rename(MadeWeather& made, const std::string& name, const std::string& other
   made.names.at(made.position(name)) = other;
 }
 
-bool holds(const std::string& text, const std::string& part) {
-  return text.find(part) != std::string::npos;
-}
-
 /// The text with its line breaks taken out.
 std::string unwrapped(const std::string& text) {
   return replaced(text, "\n  ", " ");

@@ -19,7 +19,7 @@ using numerics::CsvTable;
 
 const SunSite in_london{51.5, -0.1, 0.0};
 
-std::string year(std::vector<std::string> options, const std::string& job = "old-sash.toml") {
+std::string year_answer(std::vector<std::string> options, const std::string& job = "old-sash.toml") {
   options.insert(options.begin(), {"year", examples_dir + "/" + job});
   const auto result = run_cli(options);
   EXPECT_EQ(result.exit_code, 0) << result.err;
@@ -53,7 +53,7 @@ double sum_of(const CsvTable& table, const std::string& column, std::size_t firs
 }
 
 TEST(Year, HasEveryHourFromAutumnOn) {
-  const auto text = year({"--option", "breaks_bottom"});
+  const auto text = year_answer({"--option", "breaks_bottom"});
   expect_units(header_of(text));
   const CsvTable table(text, "year.csv");
   ASSERT_EQ(table.row_count(), 8760u);
@@ -69,8 +69,8 @@ TEST(Year, HasEveryHourFromAutumnOn) {
 }
 
 TEST(Year, MonthsAddUpToTheHoursAndToTheYear) {
-  const CsvTable hours(year({"--option", "breaks_bottom"}), "hours.csv");
-  const auto text = year({"--option", "breaks_bottom", "--monthly", "--csv"});
+  const CsvTable hours(year_answer({"--option", "breaks_bottom"}), "hours.csv");
+  const auto text = year_answer({"--option", "breaks_bottom", "--monthly", "--csv"});
   expect_units(header_of(text));
   const CsvTable months(text, "months.csv");
   ASSERT_EQ(months.row_count(), 13u);
@@ -87,8 +87,8 @@ TEST(Year, MonthsAddUpToTheHoursAndToTheYear) {
 }
 
 TEST(Year, JsonHasTheMonthsOfTheTable) {
-  const auto document = json::parse(year({"--json", "--case", "1"}));
-  const CsvTable months(year({"--monthly", "--csv", "--case", "1"}), "months.csv");
+  const auto document = json::parse(year_answer({"--json", "--case", "1"}));
+  const CsvTable months(year_answer({"--monthly", "--csv", "--case", "1"}), "months.csv");
   ASSERT_EQ(document.at("months").size(), 12u);
   EXPECT_EQ(document.at("run").at("case"), 1);
   for (std::size_t i = 0; i < 12; ++i)
@@ -98,7 +98,7 @@ TEST(Year, JsonHasTheMonthsOfTheTable) {
 }
 
 TEST(Year, HoursTellRoomWindAndSun) {
-  const CsvTable hours(year({"--option", "off_in_summer"}), "hours.csv");
+  const CsvTable hours(year_answer({"--option", "off_in_summer"}), "hours.csv");
   double most_sun = 0.0;
   for (std::size_t row = 0; row < hours.row_count(); row += 13) {
     EXPECT_GE(hours.number(row, "room_C"), hours.number(row, "outdoor_C"));
@@ -115,7 +115,7 @@ TEST(Year, HoursTellRoomWindAndSun) {
 TEST(Year, SaysThatItsHeatIsNotTheSaving) {
   const std::string words = "not the saving";
   for (const auto& options : {std::vector<std::string>{}, {"--monthly"}, {"--monthly", "--csv"}}) {
-    const auto text = replaced(year(options), "\n  ", " ");
+    const auto text = replaced(year_answer(options), "\n  ", " ");
     EXPECT_NE(text.find(words), std::string::npos) << text.substr(0, 500);
     EXPECT_NE(text.find("modelled from outdoor air plus an excess"), std::string::npos);
   }
@@ -125,31 +125,31 @@ TEST(Year, SaysThatItsHeatIsNotTheSaving) {
 
 TEST(Year, MetalHasNoTimberToTell) {
   const std::string job = "steel-casement.toml";
-  const CsvTable hours(year({}, job), "hours.csv");
-  const CsvTable months(year({"--monthly", "--csv"}, job), "months.csv");
+  const CsvTable hours(year_answer({}, job), "hours.csv");
+  const CsvTable months(year_answer({"--monthly", "--csv"}, job), "months.csv");
   EXPECT_EQ(hours.text(100, "timber_pct"), "");
   EXPECT_NE(hours.text(100, "pool_g_m2"), "");
   EXPECT_EQ(months.text(0, "timber_max_pct"), "");
-  const auto document = json::parse(year({"--json"}, job));
+  const auto document = json::parse(year_answer({"--json"}, job));
   EXPECT_TRUE(document.at("months").at(0).at("timber_max_pct").is_null());
   EXPECT_TRUE(document.at("year").at("timber_max_pct").is_null());
 }
 
 TEST(Year, TimberAtTheCapIsMarked) {
-  const auto text = replaced(year({"--monthly", "--case", "1"}, "damp-shower-room.toml"), "\n  ", " ");
+  const auto text = replaced(year_answer({"--monthly", "--case", "1"}, "damp-shower-room.toml"), "\n  ", " ");
   EXPECT_NE(text.find("120.0*"), std::string::npos) << text;
   EXPECT_NE(text.find("as full of water as the model lets it be"), std::string::npos) << text;
-  EXPECT_EQ(year({"--monthly"}).find('*'), std::string::npos);
+  EXPECT_EQ(year_answer({"--monthly"}).find('*'), std::string::npos);
 }
 
 TEST(Year, SaysWhichCaseItIsAndWhatItStandsFor) {
-  const auto document = json::parse(year({"--json", "--case", "1"}, "steel-casement.toml"));
+  const auto document = json::parse(year_answer({"--json", "--case", "1"}, "steel-casement.toml"));
   const auto& run = document.at("run");
   const auto cases = run.at("cases_that_differ").get<std::size_t>();
   EXPECT_LT(cases, 100u);
   EXPECT_TRUE(run.at("cases_in_order").get<bool>());
   EXPECT_GE(run.at("share_of_weight").get<double>(), 0.01);
-  const auto text = replaced(year({"--monthly", "--case", "1"}, "steel-casement.toml"), "\n  ", " ");
+  const auto text = replaced(year_answer({"--monthly", "--case", "1"}, "steel-casement.toml"), "\n  ", " ");
   EXPECT_NE(text.find(fmt::format("plausible case 1 of {} (1: least margin over the dew point", cases)),
             std::string::npos)
       << text;
@@ -162,19 +162,19 @@ TEST(Year, SaysWhichCaseItIsAndWhatItStandsFor) {
 
 TEST(Year, CaseOneIsWetterThanCaseAHundred) {
   const auto wet_hours = [](const char* number) {
-    return json::parse(year({"--json", "--case", number})).at("year").at("hours_wet_h").get<double>();
+    return json::parse(year_answer({"--json", "--case", number})).at("year").at("hours_wet_h").get<double>();
   };
   EXPECT_GT(wet_hours("1"), wet_hours("100"));
 }
 
 TEST(Year, ASheetThatIsOffLeavesTheGapEmpty) {
-  const CsvTable hours(year({"--option", "off_in_summer"}), "hours.csv");
+  const CsvTable hours(year_answer({"--option", "off_in_summer"}), "hours.csv");
   const auto off = std::size_t{8000};
   EXPECT_EQ(hours.text(off, "sheet"), "off");
   for (const auto* column : {"gap_C", "pane_face_C", "pool_g_m2", "timber_pct", "air_from_outdoors_l_h"})
     EXPECT_EQ(hours.text(off, column), "") << column;
   EXPECT_NE(hours.text(off, "heat_through_window_W"), "");
-  const auto document = json::parse(year({"--option", "off_in_summer", "--json"}));
+  const auto document = json::parse(year_answer({"--option", "off_in_summer", "--json"}));
   EXPECT_FALSE(document.at("months").at(10).contains("gap_C"));
   EXPECT_EQ(document.at("months").at(10).at("sheet_hangs_h"), 0);
   EXPECT_LT(document.at("year").at("sheet_hangs_h"), 8760);
@@ -182,7 +182,7 @@ TEST(Year, ASheetThatIsOffLeavesTheGapEmpty) {
 
 TEST(Year, OnATerminalFitsAPhone) {
   for (const auto* option : {"sealed", "off_in_summer"})
-    for (const auto& line : lines_of(year({"--monthly", "--option", option})))
+    for (const auto& line : lines_of(year_answer({"--monthly", "--option", option})))
       EXPECT_LE(tools::columns_of(line), 62u) << line;
 }
 
@@ -194,11 +194,11 @@ TEST(Year, RunsInTheWeatherOfAFile) {
   for (std::size_t row = 0; row < made.rows.size(); ++row)
     made.cell(row, "relative_humidity_percent") = std::to_string(70 + row % 21);
   const auto path = folder.with("weather.csv", made.text());
-  const auto document = json::parse(year({"--weather", path, "--json"}));
+  const auto document = json::parse(year_answer({"--weather", path, "--json"}));
   EXPECT_EQ(document.at("weather").at("source"), "made for a test");
   EXPECT_EQ(document.at("weather_file").at("repaired_hours"), 1);
   EXPECT_NEAR(document.at("year").at("outdoor_C").get<double>(), 10.0, 0.1);
-  const auto text = year({"--weather", path, "--monthly"});
+  const auto text = year_answer({"--weather", path, "--monthly"});
   EXPECT_NE(text.find("hours repaired: 1"), std::string::npos) << text;
   const auto refused =
       run_cli({"year", examples_dir + "/old-sash.toml", "--weather", path, "--longest-repair", "0"});
@@ -214,7 +214,7 @@ TEST(Year, ALeapYearHasItsDay) {
   for (std::size_t row = 0; row < made.rows.size(); ++row)
     made.cell(row, "relative_humidity_percent") = std::to_string(70 + row % 21);
   const auto path = folder.with("weather.csv", made.text());
-  const CsvTable hours(year({"--weather", path}), "hours.csv");
+  const CsvTable hours(year_answer({"--weather", path}), "hours.csv");
   ASSERT_EQ(hours.row_count(), 8784u);
   std::size_t on_the_day = 0;
   for (std::size_t row = 0; row < hours.row_count(); ++row)
@@ -225,8 +225,8 @@ TEST(Year, ALeapYearHasItsDay) {
 TEST(Year, ToAFileIsWholeOrNotThere) {
   const Folder folder;
   const auto path = folder.file("year.csv");
-  EXPECT_EQ(year({"--output", path}), "");
-  EXPECT_EQ(text_of(path), year({}));
+  EXPECT_EQ(year_answer({"--output", path}), "");
+  EXPECT_EQ(text_of(path), year_answer({}));
   EXPECT_FALSE(std::filesystem::exists(path + ".part"));
   const auto job =
       folder.with("job.toml", replaced(text_of(examples_dir + "/old-sash.toml"),

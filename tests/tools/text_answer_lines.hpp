@@ -10,8 +10,6 @@
 
 namespace dewgap::test {
 
-inline constexpr std::size_t most_columns = 62;
-
 inline void expect_narrow(const std::string& text) {
   for (const auto& line : lines_of(text)) {
     EXPECT_LE(tools::columns_of(line), most_columns) << line;
@@ -25,7 +23,8 @@ inline std::string unwrapped(const std::string& text) {
   return replaced(replaced(text, "\n  ", " "), "\n", " ");
 }
 
-inline bool holds(const std::string& text, const std::string& part) {
+/// Whether the text has this, wherever its lines break.
+inline bool reads(const std::string& text, const std::string& part) {
   return unwrapped(text).find(part) != std::string::npos;
 }
 
