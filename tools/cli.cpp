@@ -12,6 +12,7 @@
 #include "tools/job/spelling.hpp"
 #include "tools/verbs/message.hpp"
 #include "tools/verbs/report.hpp"
+#include "tools/verbs/section.hpp"
 #include "tools/verbs/setting_out.hpp"
 #include "tools/verbs/survey_card.hpp"
 #include "tools/verbs/verbs.hpp"
@@ -53,6 +54,7 @@ struct Verbs {
   SettingOutVerb setting_out;
   SurveyCardVerb survey_card;
   MessageVerb message;
+  SectionVerb section;
 
   void set_up(CLI::App& app) {
     assess.set_up(*app.add_subcommand("assess", "answer for one window"));
@@ -66,6 +68,7 @@ struct Verbs {
     setting_out.set_up(*app.add_subcommand("setting-out", "the fitter's sheet: cut, mark, drill, fix"));
     survey_card.set_up(*app.add_subcommand("survey-card", "a page to print and fill in at the window"));
     message.set_up(*app.add_subcommand("message", "the answer short enough for a phone"));
+    section.set_up(*app.add_subcommand("section", "a drawn section: its coldest face, heat, isotherms"));
     app.require_subcommand(1);
   }
 
@@ -81,6 +84,7 @@ struct Verbs {
     if (app.got_subcommand("setting-out")) setting_out.run(streams);
     if (app.got_subcommand("survey-card")) survey_card.run(streams);
     if (app.got_subcommand("message")) message.run(streams);
+    if (app.got_subcommand("section")) section.run(streams);
   }
 };
 
@@ -88,7 +92,7 @@ struct Verbs {
 std::string verb_complaint(const std::vector<std::string>& arguments) {
   const std::vector<std::string> verbs{"assess",  "vent",        "frost-check", "year",
                                        "report",  "setting-out", "message",     "survey-card",
-                                       "starter", "places",      "schema"};
+                                       "section", "starter",     "places",      "schema"};
   if (arguments.empty() || arguments.front().starts_with('-'))
     return fmt::format("which verb? {} or {}", fmt::join(verbs.begin(), verbs.end() - 1, ", "), verbs.back());
   const auto nearest = nearest_word(arguments.front(), verbs);

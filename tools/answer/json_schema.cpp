@@ -23,6 +23,8 @@ std::string_view schema_text(JsonDocument document) {
       return embedded::report_schema;
     case JsonDocument::setting_out:
       return embedded::setting_out_schema;
+    case JsonDocument::section:
+      return embedded::section_schema;
   }
   return embedded::assess_schema;
 }

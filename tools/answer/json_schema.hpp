@@ -9,7 +9,7 @@ namespace dewgap::tools {
 /// without.
 inline constexpr int json_schema_version = 1;
 
-enum class JsonDocument { assess, vent, year, house, report, setting_out };
+enum class JsonDocument { assess, vent, year, house, report, setting_out, section };
 
 /// schema/NAME.schema.json with the definitions that all share (schema/shared.definitions.json) put in. What
 /// holds another document whole, as a report its answer, has that one's schema among its definitions.

@@ -12,6 +12,7 @@ JsonDocument document_of(const SchemaVerb& verb) {
   if (verb.year) return JsonDocument::year;
   if (verb.house) return JsonDocument::house;
   if (verb.report) return JsonDocument::report;
+  if (verb.section) return JsonDocument::section;
   return verb.setting_out ? JsonDocument::setting_out : JsonDocument::assess;
 }
 
@@ -27,11 +28,13 @@ void SchemaVerb::set_up(CLI::App& verb) {
                         ->excludes(of_vent)
                         ->excludes(of_year)
                         ->excludes(of_house);
-  verb.add_flag("--setting-out", setting_out, "of setting-out")
-      ->excludes(of_vent)
-      ->excludes(of_year)
-      ->excludes(of_house)
-      ->excludes(of_report);
+  auto* of_setting_out = verb.add_flag("--setting-out", setting_out, "of setting-out")
+                             ->excludes(of_vent)
+                             ->excludes(of_year)
+                             ->excludes(of_house)
+                             ->excludes(of_report);
+  auto* of_section = verb.add_flag("--section", section, "of section");
+  for (auto* other : {of_vent, of_year, of_house, of_report, of_setting_out}) of_section->excludes(other);
 }
 
 void SchemaVerb::run(Streams streams) const {

@@ -82,13 +82,14 @@ struct PlacesVerb {
   void run(Streams streams) const;
 };
 
-/// dewgap schema [--vent | --year | --house | --report | --setting-out]
+/// dewgap schema [--vent | --year | --house | --report | --setting-out | --section]
 struct SchemaVerb {
   bool vent = false;
   bool year = false;
   bool house = false;
   bool report = false;
   bool setting_out = false;
+  bool section = false;
 
   void set_up(CLI::App& verb);
   void run(Streams streams) const;

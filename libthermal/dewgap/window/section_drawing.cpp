@@ -60,20 +60,29 @@ std::vector<bool> columns_inside(const Plan& plan, const SectionItem& item, doub
   return inside;
 }
 
-[[noreturn]] void throw_overlap(const Section& section, const Plan& plan, std::size_t later,
-                                std::uint32_t earlier, const std::vector<std::size_t>& blocks) {
+/// The bounding box of chosen blocks, in words.
+std::string extent_of(const Plan& plan, const std::vector<bool>& chosen) {
   SectionPoint low{plan.x_m.back(), plan.y_m.back()};
   SectionPoint high{plan.x_m.front(), plan.y_m.front()};
-  for (const std::size_t block : blocks) {
-    const std::size_t column = block % plan.columns();
-    const std::size_t row = block / plan.columns();
-    if (plan.item[block] == earlier) {
+  for (std::size_t block = 0; block < chosen.size(); ++block) {
+    if (chosen[block]) {
+      const std::size_t column = block % plan.columns();
+      const std::size_t row = block / plan.columns();
       low = {std::min(low.x_m, plan.x_m[column]), std::min(low.y_m, plan.y_m[row])};
       high = {std::max(high.x_m, plan.x_m[column + 1]), std::max(high.y_m, plan.y_m[row + 1])};
     }
   }
+  return extent(low, high);
+}
+
+[[noreturn]] void throw_overlap(const Section& section, const Plan& plan, std::size_t later,
+                                std::uint32_t earlier, const std::vector<std::size_t>& blocks) {
+  std::vector<bool> both(plan.item.size(), false);
+  for (const std::size_t block : blocks) {
+    both[block] = plan.item[block] == earlier;
+  }
   throw InvalidInput(section.items[later].name,
-                     "overlaps '" + section.items[earlier].name + "' at " + extent(low, high) +
+                     "overlaps '" + section.items[earlier].name + "' at " + extent_of(plan, both) +
                          "; draw them apart, or let it name the other in `replaces`");
 }
 
@@ -114,12 +123,8 @@ void check_holes(const Plan& plan) {
   const std::vector<bool> reached = reached_from(plan, rim, empty);
   for (std::size_t block = 0; block < plan.item.size(); ++block) {
     if (empty(block) && !reached[block]) {
-      const std::size_t column = block % columns;
-      const std::size_t row = block / columns;
-      throw InvalidInput(
-          "items", "leave a hole at " +
-                       extent({plan.x_m[column], plan.y_m[row]}, {plan.x_m[column + 1], plan.y_m[row + 1]}) +
-                       "; fill it with an item, a cavity for instance");
+      throw InvalidInput("items", "leave a hole at " + extent_of(plan, reached_from(plan, {block}, empty)) +
+                                      "; fill it with an item, a cavity for instance");
     }
   }
 }
