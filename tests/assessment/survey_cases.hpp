@@ -11,7 +11,7 @@ inline SettleFirst all_settled() {
           .burning = Burning::nothing,
           .fresh_air = FreshAir::other_way_to_breathe,
           .protection = Protection::unprotected,
-          .old_glass = OldGlass::plain};
+          .old_glass = OldGlassKind::plain};
 }
 
 /// A worn sash in a bedroom, sheet on the frame. Invented.

@@ -41,7 +41,7 @@ std::vector<GateCase> holding_answers() {
        [](SettleFirst& a) { a.protection = Protection::consent_not_sought; }},
       {"glass not answered", GateKind::old_glass, false, [](SettleFirst& a) { a.old_glass.reset(); }},
       {"historic glass", GateKind::old_glass, true,
-       [](SettleFirst& a) { a.old_glass = OldGlass::leaded_painted_or_historic; }},
+       [](SettleFirst& a) { a.old_glass = OldGlassKind::leaded_painted_or_historic; }},
   };
 }
 

@@ -38,6 +38,7 @@ void add_figures(Json& answer, const AnsweredJob& job) {
   if (figures.year) answer["year"] = json_parts::advice(*figures.year);
   if (job.weather) answer["weather_file"] = json_parts::weather_file(*job.weather);
   answer["now_and_with_sheet"] = json_parts::now_and_with_sheet(figures.now_and_with);
+  if (figures.edge) answer["edge"] = json_parts::edge(*figures.edge);
   if (figures.money) answer["money"] = json_parts::money(job);
   if (may_be_cut(job.assessment)) answer["cut_and_fix"] = json_parts::cut_and_fix(*figures.plan);
   if (!figures.cut.against.empty()) answer["do_not_cut_yet"] = json_parts::do_not_cut_yet(figures.cut);

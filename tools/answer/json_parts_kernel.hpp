@@ -20,6 +20,7 @@ Json case_spread(const CaseSpread& spread, std::size_t cases, double factor = 1.
 
 Json vent(const Assessment::Figures& figures);
 Json now_and_with_sheet(const SideBySide& side);
+Json edge(const EdgeAnswer& edge);
 Json money(const AnsweredJob& job);
 /// A list of key, value as the file has it, unit and basis.
 Json given(const std::vector<GivenValue>& values);

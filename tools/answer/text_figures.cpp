@@ -161,6 +161,7 @@ void AnswerPage::now_and_with_sheet() {
   heat_saved();
   money();
   weather_and_humidity();
+  edge();
 }
 
 bool AnswerPage::mould_is_near() const {

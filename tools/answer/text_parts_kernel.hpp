@@ -38,6 +38,7 @@ class AnswerPage : public SheetOfLines {
   void remedy();
   bool mould_is_near() const;
   void damp_at_face();
+  void edge();
   void heat_saved();
   void money();
   void weather_and_humidity();

@@ -90,6 +90,7 @@ std::vector<Field> looked_at_fields();
 std::vector<Field> room_fields();
 std::vector<Field> building_fields();
 std::vector<Field> expert_fields();
+std::vector<Field> edge_fields();
 std::vector<Field> house_fields();
 
 /// The money file.

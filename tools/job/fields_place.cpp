@@ -86,9 +86,9 @@ std::vector<Field> settle_first_fields() {
            [](Survey & s) -> auto& { return s.settle_first.protection; })},
       {"settle_first", "old_glass", settle, short_job,
        "leaded, painted or historic glass gets colder behind a sheet", "",
-       one_of<OldGlass>(
-           {{"plain", OldGlass::plain},
-            {"leaded, painted or historic", OldGlass::leaded_painted_or_historic}},
+       one_of<OldGlassKind>(
+           {{"plain", OldGlassKind::plain},
+            {"leaded, painted or historic", OldGlassKind::leaded_painted_or_historic}},
            [](Survey & s) -> auto& { return s.settle_first.old_glass; })},
   };
 }

@@ -23,6 +23,10 @@ std::vector<Section> job_sections() {
        [](FileAnswers& answers) { answers.survey.room.hygrometer.emplace_back(); }},
       {"building", "the house around it", nullptr},
       {"expert", "coefficients for those who have measured them; each wins over what was looked at", nullptr},
+      {"edge",
+       "the bottom of the window drawn in section: frame, edge and coldest spots by conduction, not a "
+       "default; timber and steel; a size that is not known is a usual one",
+       nullptr},
       {"house", "in a file of several windows: the house as a whole", nullptr},
       {"windows",
        "a window each, 1 to 60, in a file of several; the sections above then hold for all of them, and a "
@@ -35,9 +39,10 @@ std::vector<Section> job_sections() {
 
 FieldTable make_job_table() {
   FieldTable table{"job", job_sections(), {}};
-  for (auto rows : {rows::place_fields(), rows::settle_first_fields(), rows::window_fields(),
-                    rows::sheet_fields(), rows::looked_at_fields(), rows::room_fields(),
-                    rows::building_fields(), rows::expert_fields(), rows::house_fields()})
+  for (auto rows :
+       {rows::place_fields(), rows::settle_first_fields(), rows::window_fields(), rows::sheet_fields(),
+        rows::looked_at_fields(), rows::room_fields(), rows::building_fields(), rows::expert_fields(),
+        rows::edge_fields(), rows::house_fields()})
     for (auto& row : rows) table.fields.push_back(std::move(row));
   return table;
 }

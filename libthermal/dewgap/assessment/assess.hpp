@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "dewgap/assessment/cut_check.hpp"
+#include "dewgap/assessment/edge_of_window.hpp"
 #include "dewgap/assessment/gates.hpp"
 #include "dewgap/assessment/priors.hpp"
 #include "dewgap/assessment/saving_samples.hpp"
@@ -145,6 +146,7 @@ struct Assessment {
     double agree_share = 0.0;        ///< plausible cases that agree with the headline's vent option
     double lifted_tape_acceptable_share = 0.0;  ///< what-if: one 200 mm length of tape lifted
     SideBySide now_and_with;
+    std::optional<EdgeAnswer> edge;  ///< where the survey asks for the section
     std::optional<MoneySpread> money;
     std::vector<Influence> influences;      ///< largest first
     std::vector<std::string> settle_first;  ///< at most three one-minute looks

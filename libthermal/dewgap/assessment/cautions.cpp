@@ -1,4 +1,5 @@
 #include "dewgap/assessment/cautions_kernel.hpp"
+#include "dewgap/assessment/edge_section_kernel.hpp"
 #include "dewgap/errors.hpp"
 #include "dewgap/numerics/csv_text.hpp"
 #include "embedded/room_assessment.hpp"
@@ -19,6 +20,12 @@ bool takes_screws(const Survey& survey) {
 /// Whether beads round a reveal hold it.
 bool takes_beads(const Survey& survey) {
   return survey.sheet.material != SheetKind::pet_film && survey.sheet.cover == Cover::reveal;
+}
+
+/// A sheet on the frame may stand on the timber round the steel: there it is said where it is drawn so.
+bool leaves_steel_bare(const Survey& survey) {
+  const bool is_sure = survey.sheet.cover != Cover::frame || survey.edge.work_out.value_or(false);
+  return is_sure && sheet_on_steel(survey);
 }
 
 /// A caution whose tick is not known applies: unknown is not safe.
@@ -46,6 +53,9 @@ bool applies(std::string_view tick, const Survey& survey) {
   }
   if (tick == "beads") {
     return takes_beads(survey);
+  }
+  if (tick == "steel") {
+    return open_gates(survey.settle_first).empty() && leaves_steel_bare(survey);
   }
   if (tick == "before_1980") {
     return survey.window.before_1980.value_or(true);

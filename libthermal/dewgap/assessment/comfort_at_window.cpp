@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "dewgap/air/constants.hpp"
+#include "dewgap/assessment/edge_of_window_kernel.hpp"
 #include "dewgap/assessment/vent_cases_kernel.hpp"
 #include "dewgap/energy/comfort.hpp"
 #include "dewgap/errors.hpp"
@@ -122,11 +123,12 @@ std::optional<CaseFigures> figures_of(const Setting& setting, const UnknownValue
       .glass_after_W_m2K = gap.heat.u_value_W_m2K,
       .sash_W_m2K = frame_u,
       .frame_W_m2K = frame_u,
+      .edge_W_mK = edge_psi_W_mK(setting),
       .added_resistance_m2K_W = std::max(0.0, 1.0 / gap.heat.u_value_W_m2K - 1.0 / bare.u_value_W_m2K)};
   const double frame_before_C =
       frame_face_C(window.areas, conductance_before(window.areas, u).frame_W_K, before);
-  const double frame_after_C = frame_face_C(
-      window.areas, conductance_after(window.areas, u, setting.survey->sheet.cover).frame_W_K, after);
+  const double frame_after_C =
+      frame_face_C(window.areas, conductance_with_sheet(setting, u).frame_W_K, after);
   CaseFigures figures;
   figures.room_C = before.room_C;
   figures.outdoor_C = before.outdoor_C;

@@ -47,7 +47,7 @@ void add_protection(const SettleFirst& a, std::vector<OpenGate>& gates) {
 }
 
 void add_old_glass(const SettleFirst& a, std::vector<OpenGate>& gates) {
-  if (a.old_glass == OldGlass::plain) {
+  if (a.old_glass == OldGlassKind::plain) {
     return;
   }
   gates.push_back({GateKind::old_glass, a.old_glass.has_value(), "Is the glass leaded, painted or historic?",

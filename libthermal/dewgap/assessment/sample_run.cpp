@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "dewgap/air/humid_air.hpp"
+#include "dewgap/assessment/edge_of_window_kernel.hpp"
 #include "dewgap/dwelling/room_humidity.hpp"
 #include "dewgap/energy/sun_cut.hpp"
 #include "dewgap/errors.hpp"
@@ -133,6 +134,7 @@ WindowTransmittances transmittances(const Setting& setting, const UnknownValues&
           .glass_after_W_m2K = figures.glass_u_after,
           .sash_W_m2K = setting.window.frame_u_W_m2K * sample[Unknown::frame_u_factor],
           .frame_W_m2K = setting.window.frame_u_W_m2K * sample[Unknown::frame_u_factor],
+          .edge_W_mK = edge_psi_W_mK(setting),
           .added_resistance_m2K_W = 1.0 / figures.glass_u_after - 1.0 / figures.glass_u_before};
 }
 
@@ -150,7 +152,7 @@ double sun_passed_by_sheet(const Setting& setting, const UnknownValues& sample, 
 void add_heat(const Setting& setting, const UnknownValues& sample, SampleFigures& figures) {
   const auto u = transmittances(setting, sample, figures);
   const auto before = conductance_before(setting.window.areas, u);
-  const auto after = conductance_after(setting.window.areas, u, setting.survey->sheet.cover);
+  const auto after = conductance_with_sheet(setting, u);
   const double opening_m2 = setting.window.width_m * setting.window.height_m;
   figures.window_u_before = before.total_W_K() / opening_m2;
   figures.window_u_after = after.total_W_K() / opening_m2;

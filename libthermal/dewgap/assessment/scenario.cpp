@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "dewgap/air/humid_air.hpp"
+#include "dewgap/assessment/edge_of_window_kernel.hpp"
 #include "dewgap/assessment/window_openings_kernel.hpp"
 #include "dewgap/glazing/emissivity.hpp"
 
@@ -161,7 +162,7 @@ GapCase gap_case_for(const Setting& setting, const UnknownValues& sample, const 
           .network = network_for(setting, sample, vent, fault),
           .pressure = pressure_at(setting, sample, moment),
           .diffusion_to_room_kg_sPa = diffusion_to_room_kg_sPa(setting, sample, vent, middle_C),
-          .edge_temperature_factor = sample[Unknown::edge_factor]};
+          .edge_temperature_factor = gap_edge_factor(setting, sample)};
 }
 
 double draught_before_m3_h(const Setting& setting, const UnknownValues& sample, const Moment& moment) {

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "dewgap/assessment/beliefs_kernel.hpp"
+#include "dewgap/assessment/edge_of_window.hpp"
 #include "dewgap/assessment/window_model_kernel.hpp"
 #include "dewgap/climate/sun.hpp"
 
@@ -32,8 +33,11 @@ struct Setting {
   double window_above_ground_m = 1.5;  ///< mid-height over the ground floor of the connected space
   double neutral_level_m = 2.5;
   PressureCoefficients shelter;
+  std::optional<EdgeOfWindow> edge;  ///< where the survey asks for it
 };
 Setting setting_for(const Survey& survey);
+/// What is believed of each unknown, with what the edge's section says of it.
+Beliefs beliefs_for(const Setting& setting);
 
 /// The two design conditions with a sample's own weather offset and room humidity. `excess_factor` raises the
 /// room's vapour excess (sealing) or lowers it (a remedy).

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "dewgap/air/humid_air.hpp"
+#include "dewgap/assessment/edge_of_window_kernel.hpp"
 #include "dewgap/assessment/scenario_kernel.hpp"
 #include "dewgap/climate/degree_days.hpp"
 #include "dewgap/dwelling/room_humidity.hpp"
@@ -95,7 +96,20 @@ Setting setting_for(const Survey& survey) {
   setting.sheet_solar_transmittance = setting.window.sheet.solar_transmittance.best;
   setting.shelter = pressure_coefficients(survey.building.outlook.value_or(Shelter::suburb));
   place_in_building(survey, setting);
+  if (const auto edge = edge_of_window(setting)) {
+    use_edge(*edge, setting);
+  }
   return setting;
+}
+
+Beliefs beliefs_for(const Setting& setting) {
+  Beliefs beliefs = beliefs_for(*setting.survey);
+  if (setting.edge) {
+    auto& frame = beliefs[static_cast<std::size_t>(Unknown::frame_u_factor)];
+    frame.prior = narrowed_frame_factor(*setting.edge, *setting.survey, frame.prior);
+    frame.basis = Basis::archetype;
+  }
+  return beliefs;
 }
 
 double room_vapour_Pa(const Setting& setting, const UnknownValues& sample, double outdoor_C,

@@ -37,7 +37,7 @@ constexpr double most_left_out_share = 0.02;  // of the weight; more is no answe
 }  // namespace
 
 SteadyRun weighted_draw(const Setting& setting, const AssessOptions& options, double convention_width) {
-  SteadyRun run{.beliefs = beliefs_for(*setting.survey), .evidence = {}, .weighted = {}};
+  SteadyRun run{.beliefs = beliefs_for(setting), .evidence = {}, .weighted = {}};
   for (std::size_t count = options.samples;; count *= 4) {
     run.weighted.samples = draw_samples(run.beliefs, count, options.seed, convention_width);
     run.evidence = all_evidence(setting, run.weighted.samples);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "dewgap/assessment/edge_of_window_kernel.hpp"
 #include "dewgap/assessment/saving_samples_kernel.hpp"
 #include "dewgap/numerics/sampling.hpp"
 
@@ -111,6 +112,7 @@ Assessment::Figures figures_for(const Setting& setting, const SteadyRun& run, co
   figures.lifted_tape_acceptable_share = share_over(
       runs, [&](const SampleFigures& f) { return is_acceptable(f.lifted, runs.frost_night_hours); });
   figures.now_and_with = side_by_side(setting, runs, verdict.vent);
+  figures.edge = edge_answer(setting, runs, verdict.vent);
   figures.flip = flip_sentence(verdict, figures.now_and_with);
   figures.money = decision.money;
   figures.influences = influences_of(run.beliefs, run.evidence, runs, verdict.vent);

@@ -35,7 +35,7 @@ enum class Burning {
 };
 enum class FreshAir { other_way_to_breathe, only_this_window };
 enum class Protection { unprotected, consent_given, consent_pending, consent_not_sought };
-enum class OldGlass { plain, leaded_painted_or_historic };
+enum class OldGlassKind { plain, leaded_painted_or_historic };
 
 /// The safety questions. Not answered (nullopt) is HOLD, as is every unsafe answer.
 struct SettleFirst {
@@ -44,7 +44,7 @@ struct SettleFirst {
   std::optional<Burning> burning;
   std::optional<FreshAir> fresh_air;
   std::optional<Protection> protection;
-  std::optional<OldGlass> old_glass;
+  std::optional<OldGlassKind> old_glass;
 };
 
 // ---- the window
@@ -167,6 +167,19 @@ struct ExpertValues {
   std::optional<double> frame_u_value_W_m2K;
 };
 
+/// The bottom of the window drawn in section (edge_of_window.hpp), where that is asked for. Sizes that are
+/// not known are usual ones.
+struct EdgeSurvey {
+  std::optional<bool> work_out;                ///< not drawn unless yes
+  std::optional<double> rail_face_m;           ///< bottom rail or steel bar, foot to sight line
+  std::optional<double> glass_to_room_face_m;  ///< of the bottom rail
+  std::optional<bool> timber_sub_frame;        ///< steel: screwed to timber
+  std::optional<double> frame_face_m;          ///< height of the fixed frame or sub-frame below that
+  std::optional<double> outer_reveal_m;        ///< wall's outdoor face to the frame's
+  std::optional<double> inner_reveal_m;        ///< frame's room face to the wall's
+  std::optional<double> batten_depth_m;        ///< of a sheet in the reveal
+};
+
 struct PlaceSurvey {
   std::string nearest;  ///< key or name of a carried place
   std::optional<double> distance_km;
@@ -187,6 +200,7 @@ struct Survey {
   TimberSurvey timber;
   BuildingSurvey building;
   ExpertValues expert;
+  EdgeSurvey edge;
   std::optional<MoneyTerms> money;  ///< without it the answer stops at kWh
 };
 

@@ -2,7 +2,8 @@
 #include <cmath>
 #include <numeric>
 
-#include "dewgap/assessment/survey.hpp"
+#include "dewgap/assessment/edge_of_window.hpp"
+#include "dewgap/assessment/edge_section_kernel.hpp"
 #include "dewgap/errors.hpp"
 
 namespace dewgap {
@@ -29,6 +30,7 @@ class Findings {
       found_.push_back({field, message});
     }
   }
+  void add(const std::vector<SurveyProblem>& more) { found_.insert(found_.end(), more.begin(), more.end()); }
   std::vector<SurveyProblem> all() const { return found_; }
 
  private:
@@ -208,6 +210,24 @@ void check_expert(const ExpertValues& expert, Findings& find) {
   find.range("expert.frame_u_value", expert.frame_u_value_W_m2K, {0.3, 10.0}, "W/(m2 K)");
 }
 
+/// Sizes here are in the table's ranges; whether they can be drawn together is asked when all else is right.
+void check_edge(const Survey& survey, Findings& find) {
+  const auto& edge = survey.edge;
+  const bool has_sizes = edge.rail_face_m || edge.glass_to_room_face_m || edge.frame_face_m ||
+                         edge.outer_reveal_m || edge.inner_reveal_m || edge.batten_depth_m;
+  find.when(has_sizes && !edge.work_out, "edge.work_out",
+            "sizes for the section are given, and nothing says whether it is to be worked out");
+  find.range("edge.rail_face", edge.rail_face_m, edge_range::rail_face_m, "m");
+  find.range("edge.glass_to_room_face", edge.glass_to_room_face_m, ready_range::glass_to_room_face_m, "m");
+  find.range("edge.frame_face", edge.frame_face_m, ready_range::timber_face_m, "m");
+  find.range("edge.outer_reveal", edge.outer_reveal_m, ready_range::outer_reveal_m, "m");
+  find.range("edge.inner_reveal", edge.inner_reveal_m, ready_range::inner_reveal_m, "m");
+  find.range("edge.batten_depth", edge.batten_depth_m, ready_range::batten_m, "m");
+  if (find.all().empty() && edge.work_out.value_or(false)) {
+    find.add(edge_problems(survey));
+  }
+}
+
 void check_money(const MoneyTerms& money, Findings& find) {
   find.range("money.price_per_kWh", money.price_per_kWh, {0.0, 1e6}, "a kWh");
   find.range("money.efficiency", money.system_efficiency, {0.3, 6.0}, "");
@@ -231,6 +251,7 @@ std::vector<SurveyProblem> problems(const Survey& survey) {
   if (survey.money) {
     check_money(*survey.money, find);
   }
+  check_edge(survey, find);
   return find.all();
 }
 

@@ -67,7 +67,7 @@ VentCases draw_cases(const Setting& setting, const std::vector<WinterReading>& r
                      const VentAdviceOptions& options) {
   require_one_a_date(readings);
   VentCases cases;
-  cases.beliefs = beliefs_for(*setting.survey);
+  cases.beliefs = beliefs_for(setting);
   for (std::size_t growth = 1;; growth *= 4) {
     cases.drawn = growth * options.prior_samples;
     cases.samples = draw_samples(cases.beliefs, cases.drawn, options.seed, 1.0);

@@ -121,10 +121,10 @@ void resolve_sheet(const Survey& survey, Resolver& resolve, WindowModel& model) 
 
 void resolve_frame(const Survey& survey, Resolver& resolve, WindowModel& model) {
   const bool metal = survey.window.frame == FrameKind::steel || survey.window.frame == FrameKind::aluminium;
-  const double thickness_m = resolve.take("frame_thickness_m", survey.window.frame_thickness_m,
-                                          metal ? 0.025 : 0.045, "m", convention);
-  model.frame_u_W_m2K =
-      survey.expert.frame_u_value_W_m2K.value_or(frame_u_value_W_m2K(survey.window.frame, thickness_m));
+  model.frame_thickness_m = resolve.take("frame_thickness_m", survey.window.frame_thickness_m,
+                                         metal ? 0.025 : 0.045, "m", convention);
+  model.frame_u_W_m2K = survey.expert.frame_u_value_W_m2K.value_or(
+      frame_u_value_W_m2K(survey.window.frame, model.frame_thickness_m));
   resolve.note("frame_u_W_m2K", model.frame_u_W_m2K, "W/(m2 K)",
                survey.expert.frame_u_value_W_m2K ? Basis::measured : Basis::archetype,
                survey.expert.frame_u_value_W_m2K ? "expert" : "ISO 10077-1, from material and thickness");
@@ -134,6 +134,10 @@ void resolve_frame(const Survey& survey, Resolver& resolve, WindowModel& model) 
 
 WindowModel window_model(const Survey& survey) {
   validate(survey);
+  return resolved_window(survey);
+}
+
+WindowModel resolved_window(const Survey& survey) {
   WindowModel model;
   Resolver resolve;
   resolve_areas(survey, resolve, model);

@@ -17,6 +17,7 @@ struct WindowModel {
   double putty_length_m = 0.0;
   double meeting_rail_m = 0.0;  ///< or the meeting stile of sashes that move sideways
   double glass_thickness_m = 0.0;
+  double frame_thickness_m = 0.0;
   double gap_width_m = 0.0;
   double sheet_thickness_m = 0.0;
   double tape_thickness_m = 0.0;
@@ -30,5 +31,7 @@ struct WindowModel {
 
 /// Throws InvalidInput for geometry that contradicts itself.
 WindowModel window_model(const Survey& survey);
+/// The same of a survey that need not be valid.
+WindowModel resolved_window(const Survey& survey);
 
 }  // namespace dewgap

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "dewgap/airflow/pumping.hpp"
+#include "dewgap/assessment/edge_of_window_kernel.hpp"
 #include "dewgap/assessment/window_openings_kernel.hpp"
 #include "dewgap/errors.hpp"
 
@@ -136,6 +137,7 @@ GapDesign sheet_design(const Setting& setting, const UnknownValues& sample, Vent
                        TapeFault fault) {
   GapDesign design = bare_design(setting, sample, vent);
   design.panes = PaneCount::with_sheet;
+  design.edge_temperature_factor = gap_edge_factor(setting, sample);
   design.stack = double_stack(setting, sample, CurtainState::open);
   if (has_curtain(setting)) {
     design.drawn_stack = double_stack(setting, sample, CurtainState::drawn);

@@ -32,6 +32,14 @@ TallyTerms tally_terms(const UnknownValues& sample, double start_timber_kg_kg) {
           .start_timber_kg_kg = start_timber_kg_kg};
 }
 
+TallyTerms sheet_terms(const Setting& setting, const UnknownValues& sample, double start_timber_kg_kg) {
+  TallyTerms terms = tally_terms(sample, start_timber_kg_kg);
+  if (setting.edge) {
+    terms.room_factor = setting.edge->room_factor;
+  }
+  return terms;
+}
+
 /// All windows of one sample side by side.
 class SampleRun {
  public:
@@ -71,7 +79,7 @@ class SampleRun {
     sheets_.push_back({.vent = vent,
                        .excess_factor = excess_factor_under(setting, sample_, vent, fault, winter),
                        .gap = sheet_hours(sheet_design(setting, sample_, vent, fault), start_),
-                       .tally = YearTally(tally_terms(sample_, start_.timber_kg_kg))});
+                       .tally = YearTally(sheet_terms(setting, sample_, start_.timber_kg_kg))});
   }
 
   void step(std::size_t hour) {

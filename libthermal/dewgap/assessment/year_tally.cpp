@@ -6,6 +6,7 @@ namespace {
 
 constexpr double hour_s = 3600.0;
 constexpr double grams = 1000.0;
+constexpr std::size_t sheet_room_face = 3;
 
 }  // namespace
 
@@ -74,10 +75,19 @@ double YearTally::edge_C(const TallyContext& at, double face_C) const {
   return outdoor_C + terms_.edge_factor * (face_C - outdoor_C);
 }
 
+/// The coldest place that the room's air reaches.
+double YearTally::room_spot_C(const TallyContext& at, const HourState& state, std::size_t room_face) const {
+  if (room_face != sheet_room_face || !terms_.room_factor) {
+    return edge_C(at, state.face_C[room_face]);
+  }
+  const double outdoor_C = at.now.given.outdoors.air_temperature_C;
+  return outdoor_C + *terms_.room_factor * (at.now.given.room_C - outdoor_C);
+}
+
 void YearTally::add_room_face(const TallyContext& at, const HourState& state, std::size_t room_face) {
   // ISO 13788: vapour pressure of the room over saturation at the surface (from memory).
   face_humidity_sum_[at.now.month] +=
-      at.room_vapour_Pa / saturation_.at(edge_C(at, state.face_C[room_face])).pressure_Pa;
+      at.room_vapour_Pa / saturation_.at(room_spot_C(at, state, room_face)).pressure_Pa;
   ++face_hours_[at.now.month];
 }
 
@@ -123,7 +133,7 @@ void YearTally::add_with_sheet(const TallyContext& at, const HourState& state) {
   add_pool(state);
   add_timber(state.timber_kg_kg);
   edge_mist_hours_ += state.vapour_Pa >= saturation_.at(state.sill_C).pressure_Pa ? 1 : 0;
-  add_room_face(at, state, 3);
+  add_room_face(at, state, sheet_room_face);
   add_heat(at, state);
   add_way(at.now, state);
 }

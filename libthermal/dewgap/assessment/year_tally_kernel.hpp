@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <optional>
 
 #include "dewgap/assessment/year_run_weather_kernel.hpp"
 
@@ -63,6 +64,8 @@ struct TallyTerms {
   double draught_needed = 0.0;
   double heated_share = 1.0;
   double start_timber_kg_kg = 0.0;
+  /// fRsi of the coldest place towards the room with the sheet; none: edge_factor of the sheet's face.
+  std::optional<double> room_factor = std::nullopt;
 };
 
 class YearTally {
@@ -94,6 +97,7 @@ class YearTally {
   void add_pool(const HourState& state);
   void add_timber(double timber_kg_kg);
   double edge_C(const TallyContext& at, double face_C) const;
+  double room_spot_C(const TallyContext& at, const HourState& state, std::size_t room_face) const;
   void add_room_face(const TallyContext& at, const HourState& state, std::size_t room_face);
   void add_heat(const TallyContext& at, const HourState& state);
   void add_way(const SampleHour& now, const HourState& state);
