@@ -44,7 +44,7 @@ TEST(Conditions, ASheetWhoseOwnFaceIsWetWantsADrierRoomFirst) {
   runs.figures.resize(4);
   const auto steps = [&](std::size_t wet) {
     for (std::size_t i = 0; i < runs.figures.size(); ++i) {
-      runs.figures[i].options[0].month_room_face_humidity = i < wet ? 1.0 : 0.99;
+      runs.figures[i].options[0].month_room_side_humidity = i < wet ? 1.0 : 0.99;
     }
     return fit_after_mending(worn_sash_survey(), runs, VentOption::sealed);
   };

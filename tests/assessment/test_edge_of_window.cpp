@@ -8,47 +8,17 @@
 #include "dewgap/assessment/edge_section_kernel.hpp"
 #include "dewgap/assessment/year_design_kernel.hpp"
 #include "dewgap/window/edge_figures.hpp"
-#include "survey_cases.hpp"
+#include "edge_cases.hpp"
 
 namespace dewgap {
 namespace {
 
+using test::drawn_in_reveal;
+using test::drawn_sash;
+using test::drawn_steel;
+using test::middle_of;
 using test::quick_options;
 using test::worn_sash_survey;
-
-Survey drawn_sash() {
-  Survey survey = worn_sash_survey();
-  survey.edge.work_out = true;
-  return survey;
-}
-
-/// A steel casement whose sheet stands on the steel. Invented.
-Survey drawn_steel() {
-  Survey survey = drawn_sash();
-  survey.window.kind = WindowKind::casement;
-  survey.window.frame = FrameKind::steel;
-  survey.window.glass_to_fixing_face_m = {};
-  survey.sheet.cover = Cover::sash;
-  return survey;
-}
-
-/// A fixed light whose sheet stands so deep in the reveal that it spares the wall more than the rail loses.
-Survey drawn_in_reveal() {
-  Survey survey = drawn_sash();
-  survey.window.kind = WindowKind::fixed_light;
-  survey.sheet.cover = Cover::reveal;
-  survey.window.glass_to_fixing_face_m = {0.200};
-  return survey;
-}
-
-UnknownValues middle_of(const Setting& setting) {
-  UnknownValues middle;
-  const auto beliefs = beliefs_for(setting);
-  for (std::size_t i = 0; i < unknown_count; ++i) {
-    middle.value[i] = beliefs[i].fixed.value_or(beliefs[i].prior.p50);
-  }
-  return middle;
-}
 
 bool has_caution(const Assessment& answer, std::string_view topic) {
   return std::any_of(answer.cautions.begin(), answer.cautions.end(),
@@ -162,18 +132,6 @@ TEST(EdgeOfWindow, TheYearTakesTheGapsEdgeAndTheRoomsFromConduction) {
   EXPECT_LT(setting_for(in_reveal).edge->gap_edge_factor, 1.0);
   EXPECT_EQ(setting_for(bar).edge->gap_edge_factor, 1.0);
   EXPECT_LT(setting_for(bar).edge->room_factor, setting_for(sash).edge->room_factor - 0.2);
-}
-
-TEST(EdgeOfWindow, TheHumidityForMouldIsThatAtWhichTheSpotHas80PerCent) {
-  const auto answer = assess(drawn_sash(), quick_options());
-  const EdgeAnswer& edge = answer.figures->edge.value();
-  EXPECT_NEAR(edge.mould_from_humidity.p50, 0.8 * edge.wet_from_humidity.p50, 1e-12);
-  EXPECT_GT(edge.face_humidity.p50, 0.0);
-  // A better spot allows a damper room.
-  Survey steel = drawn_steel();
-  const auto worse = assess(steel, quick_options()).figures->edge.value();
-  EXPECT_LT(worse.room_factor.middle, edge.room_factor.middle);
-  EXPECT_LT(worse.mould_from_humidity.p50, edge.mould_from_humidity.p50);
 }
 
 TEST(EdgeOfWindow, ABreakIsToldWhereTheVerdictPutsOne) {

@@ -163,14 +163,14 @@ TEST(YearTally, MouldIsTheDampestMonthAtTheEdgeOfTheRoomFace) {
   EXPECT_NEAR(tally.year(0.0).room_face_peak_month_humidity, surface_relative_humidity(1000.0, 9.0), 1e-6);
 }
 
-TEST(YearTally, ASolvedSpotOfTheRoomSideStandsForTheSheetsEdgeAlone) {
-  YearTally tally({.edge_factor = 0.9, .room_factor = 0.45});
+TEST(YearTally, ASolvedSpotOfTheRoomSideStandsForTheEdgeWithAndWithoutTheSheet) {
+  YearTally tally({.edge_factor = 0.9, .room_factors = TallyTerms::RoomFactors{0.07, 0.45}});
   add(tally, winter_hour(), film_of(0.0, 0.0));
   EXPECT_NEAR(tally.year(0.0).room_face_peak_month_humidity, surface_relative_humidity(1000.0, 9.0), 1e-6);
   auto later = winter_hour();
   later.month = 1;
-  tally.add_without_sheet({later, 1000.0, 0.0}, film_of(0.0, 0.0), 0.0);  // the old glass at 0.9 x 2 C
-  EXPECT_NEAR(tally.year(0.0).room_face_peak_month_humidity, surface_relative_humidity(1000.0, 1.8), 1e-6);
+  tally.add_without_sheet({later, 1000.0, 0.0}, film_of(0.0, 0.0), 0.0);  // 0.07 of 20 K over 0 C
+  EXPECT_NEAR(tally.year(0.0).room_face_peak_month_humidity, surface_relative_humidity(1000.0, 1.4), 1e-6);
 }
 
 TEST(YearTally, AnHourThatDidNotSettleIsCountedAndLeftOut) {

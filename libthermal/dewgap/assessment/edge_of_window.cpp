@@ -168,6 +168,10 @@ double room_humidity_for(double criterion, const Moment& moment, double spot_C) 
   return relative_humidity(moment.room_C, criterion * saturation_pressure_Pa(spot_C));
 }
 
+double room_spot_C(const EdgeOfWindow& edge, const Moment& month) {
+  return month.outdoor_C + edge.room_factor * (month.room_C - month.outdoor_C);
+}
+
 }  // namespace
 
 std::optional<EdgeOfWindow> edge_of_window(const Setting& setting) {
@@ -184,6 +188,7 @@ std::optional<EdgeOfWindow> edge_of_window(const Setting& setting) {
                       .psi_W_mK = three[1].psi_W_mK.value,
                       .cut_share = cut_share_of(three[1], setting.survey->sheet.cover),
                       .gap_edge_factor = gap_factor_of(three[1]),
+                      .room_factor_before = three[1].without_sheet.room_side.temperature_factor.value,
                       .room_factor = room_factor_of(three[1])};
 }
 
@@ -236,6 +241,13 @@ double gap_edge_factor(const Setting& setting, const UnknownValues& sample) {
   return sample[Unknown::edge_factor] * (setting.edge ? setting.edge->gap_edge_factor : 1.0);
 }
 
+std::optional<double> edge_spot_humidity(const Setting& setting, const Moment& month) {
+  if (!setting.edge) {
+    return std::nullopt;
+  }
+  return surface_relative_humidity(month.room_vapour_Pa, room_spot_C(*setting.edge, month));
+}
+
 std::optional<EdgeAnswer> edge_answer(const Setting& setting, const WeightedRuns& runs, VentOption chosen) {
   if (!setting.edge) {
     return std::nullopt;
@@ -247,8 +259,8 @@ std::optional<EdgeAnswer> edge_answer(const Setting& setting, const WeightedRuns
   for (std::size_t i = 0; i < runs.samples.size(); ++i) {
     const double excess_factor = runs.figures[i].options[index_of(chosen)].excess_factor;
     const Moment month = month_moment(setting, runs.samples[i], excess_factor);
-    const double spot_C = month.outdoor_C + edge.room_factor * (month.room_C - month.outdoor_C);
-    face.push_back(surface_relative_humidity(month.room_vapour_Pa, spot_C));
+    const double spot_C = room_spot_C(edge, month);
+    face.push_back(edge_spot_humidity(setting, month).value());
     mould.push_back(room_humidity_for(mould_surface_humidity, month, spot_C));
     wet.push_back(room_humidity_for(1.0, month, spot_C));
   }

@@ -19,7 +19,9 @@
 //     In the usual sections it is 0.98 to 1, with steel too: where the sheet covers it, the middle of the
 //     glass stays the coldest;
 //   - coldest place towards the room, with its humidity: room_factor, films of ISO 10077-2 (Rsi 0.13). It
-//     replaces the prior at the sheet's room face in the year's peak month.
+//     replaces the prior at the room's face in the year's peak month, without the sheet and with it, and
+//     where it is wet in the coldest month the verdict asks for a drier room. Faces of a cut in the tape are
+//     told apart (break_factor) and decide nothing.
 // Left out: side and top members, corners, mouldings (colder or warmer by a little), air that leaks past.
 #pragma once
 
@@ -52,7 +54,8 @@ struct EdgeOfWindow {
   double psi_W_mK = 0.0;         ///< of the old glass
   double cut_share = 0.0;        ///< what the sheet takes off frame and edge
   double gap_edge_factor = 1.0;  ///< (T - outdoors) / (T_centre - outdoors) of the gap's coldest, at most 1
-  double room_factor = 0.0;      ///< fRsi of the coldest place towards the room, with the sheet
+  double room_factor_before = 0.0;  ///< fRsi of the coldest place towards the room
+  double room_factor = 0.0;         ///< the same with the sheet
 };
 
 /// The edge in an answer. Humidities 0..1, of the coldest month over the plausible cases.

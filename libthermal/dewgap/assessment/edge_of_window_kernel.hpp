@@ -20,6 +20,9 @@ double edge_psi_W_mK(const Setting& setting);
 /// Of the gap's coldest place with the sheet: GapCase::edge_temperature_factor.
 double gap_edge_factor(const Setting& setting, const UnknownValues& sample);
 
+/// Of the room's air at the edge's coldest place towards the room, with the sheet, 0..1 and above.
+std::optional<double> edge_spot_humidity(const Setting& setting, const Moment& month);
+
 /// What an answer says of it, with the verdict's tape.
 std::optional<EdgeAnswer> edge_answer(const Setting& setting, const WeightedRuns& runs, VentOption chosen);
 

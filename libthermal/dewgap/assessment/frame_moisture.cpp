@@ -59,7 +59,7 @@ PairedTimber step_through(const YearSetting& year, const UnknownValues& sample, 
   const auto design = sheet_design(*year.setting, sample, option, TapeFault::none);
   const double start_kg_kg = fitted_store(weather, design).timber_kg_kg;
   auto old_window = old_window_hours(*year.setting, sample);
-  OpenTimber old_timber(design, start_kg_kg);
+  OpenTimber old_timber(design, sample[Unknown::edge_factor], start_kg_kg);
   OptionRun sheet(year, sample, option, 1.0);
   TimberTally without(start_kg_kg);
   TimberTally with(start_kg_kg);

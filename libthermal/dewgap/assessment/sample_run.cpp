@@ -237,6 +237,9 @@ OptionFigures run_option(const Setting& setting, const UnknownValues& sample, Ve
   figures.month_room_face_humidity =
       over_the_day(month_state.room_face_humidity,
                    has_curtain(setting) ? sheet_face_humidity(evening) : month_state.room_face_humidity);
+  figures.month_room_side_humidity = std::max(
+      figures.month_room_face_humidity,
+      edge_spot_humidity(setting, month_moment(setting, sample, figures.excess_factor)).value_or(0.0));
   const auto frost = gap_case_for(setting, sample, frost_moment(setting, sample, figures.excess_factor), vent,
                                   CurtainState::drawn, fault);
   const auto frost_state = settled_gap(frost);

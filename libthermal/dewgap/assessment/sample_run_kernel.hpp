@@ -29,6 +29,8 @@ struct OptionFigures {
   double frost_room_face_C = 0.0;
   double month_room_face_factor = 0.0;
   double month_room_face_humidity = 0.0;  ///< half the day behind a drawn curtain, if there is one
+  /// The same at the coldest place towards the room: the edge's, where its section is solved, or the face.
+  double month_room_side_humidity = 0.0;
   double excess_factor = 1.0;  ///< room vapour excess after sealing over before
 };
 

@@ -51,11 +51,12 @@ std::string dry_clause(double share) {
   return "The gap stays dry or harmlessly misty in " + share_of_cases(share);
 }
 
-/// Cases in which the sheet's room side is at the room's dew point or below in the coldest month's means.
-double wet_face_share(const WeightedRuns& runs, VentOption vent) {
+/// Cases in which the sheet's room side, or the edge where its section is solved, is at the room's dew point
+/// or below in the coldest month's means.
+double wet_room_side_share(const WeightedRuns& runs, VentOption vent) {
   const auto option = index_of(vent);
   return share_over(
-      runs, [option](const SampleFigures& f) { return f.options[option].month_room_face_humidity >= 1.0; });
+      runs, [option](const SampleFigures& f) { return f.options[option].month_room_side_humidity >= 1.0; });
 }
 
 /// Said when more than a tenth of the cases lose heat.
@@ -143,9 +144,11 @@ Verdict fit_after_mending(const Survey& survey, const WeightedRuns& runs, VentOp
                   .because = {},
                   .after = mend_first(survey, vent),
                   .remedies = {}};
-  if (wet_face_share(runs, vent) >= 0.5) {
+  if (wet_room_side_share(runs, vent) >= 0.5) {
+    const bool has_edge = survey.edge.work_out.value_or(false);
     verdict.after.push_back(
-        "Bring the room's humidity down: in the coldest month the sheet's room side is wet.");
+        std::string("Bring the room's humidity down: in the coldest month the sheet's room side") +
+        (has_edge ? ", or the edge beside it, is wet." : " is wet."));
   }
   verdict.headline = verdict.after.empty() ? Headline::fit : Headline::fit_after;
   return verdict;

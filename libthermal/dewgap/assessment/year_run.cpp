@@ -25,17 +25,13 @@ struct TakenOff {
   OpenTimber timber;
 };
 
-TallyTerms tally_terms(const UnknownValues& sample, double start_timber_kg_kg) {
-  return {.edge_factor = sample[Unknown::edge_factor],
-          .draught_needed = sample[Unknown::draught_needed],
-          .heated_share = sample[Unknown::heated_share],
-          .start_timber_kg_kg = start_timber_kg_kg};
-}
-
-TallyTerms sheet_terms(const Setting& setting, const UnknownValues& sample, double start_timber_kg_kg) {
-  TallyTerms terms = tally_terms(sample, start_timber_kg_kg);
-  if (setting.edge) {
-    terms.room_factor = setting.edge->room_factor;
+TallyTerms tally_terms(const Setting& setting, const UnknownValues& sample, double start_timber_kg_kg) {
+  TallyTerms terms{.edge_factor = sample[Unknown::edge_factor],
+                   .draught_needed = sample[Unknown::draught_needed],
+                   .heated_share = sample[Unknown::heated_share],
+                   .start_timber_kg_kg = start_timber_kg_kg};
+  if (const auto& edge = setting.edge) {
+    terms.room_factors = TallyTerms::RoomFactors{edge->room_factor_before, edge->room_factor};
   }
   return terms;
 }
@@ -50,8 +46,8 @@ class SampleRun {
         sealed_(sheet_design(*year.setting, sample, VentOption::sealed, TapeFault::none)),
         start_(fitted_store(weather_, sealed_)),
         old_window_(old_window_hours(*year.setting, sample)),
-        old_timber_(sealed_, start_.timber_kg_kg),
-        old_tally_(tally_terms(sample, start_.timber_kg_kg)) {
+        old_timber_(sealed_, sample[Unknown::edge_factor], start_.timber_kg_kg),
+        old_tally_(tally_terms(*year.setting, sample, start_.timber_kg_kg)) {
     hang_sheets();
   }
 
@@ -79,7 +75,7 @@ class SampleRun {
     sheets_.push_back({.vent = vent,
                        .excess_factor = excess_factor_under(setting, sample_, vent, fault, winter),
                        .gap = sheet_hours(sheet_design(setting, sample_, vent, fault), start_),
-                       .tally = YearTally(sheet_terms(setting, sample_, start_.timber_kg_kg))});
+                       .tally = YearTally(tally_terms(setting, sample_, start_.timber_kg_kg))});
   }
 
   void step(std::size_t hour) {
@@ -110,7 +106,8 @@ class SampleRun {
   // Until now it was the sealed sheet, the first to be hung.
   void take_off() {
     const auto& sealed = sheets_.front().tally;
-    taken_off_.emplace(TakenOff{sealed, OpenTimber(sealed_, sealed.timber_kg_kg())});
+    taken_off_.emplace(
+        TakenOff{sealed, OpenTimber(sealed_, sample_[Unknown::edge_factor], sealed.timber_kg_kg())});
     taken_off_->tally.wipe();
   }
 

@@ -13,9 +13,9 @@ constexpr HourOptions hour_options{.closure_W_m2 = 1e-4};
 
 }  // namespace
 
-OpenTimber::OpenTimber(const GapDesign& sheet, double start_kg_kg)
+OpenTimber::OpenTimber(const GapDesign& sheet, double edge_factor, double start_kg_kg)
     : transfer_kg_m2sPa_(sheet.timber_transfer_kg_m2sPa),
-      edge_factor_(sheet.edge_temperature_factor),
+      edge_factor_(edge_factor),
       moisture_kg_kg_(start_kg_kg) {
   if (sheet.timber.area_m2 > 0.0) {
     layer_ = moisture_kernel::prepared(sheet.timber);
@@ -69,7 +69,8 @@ OptionRun::OptionRun(const YearSetting& year, const UnknownValues& sample, VentO
         return sheet_hours(design, fitted_store(weather_, design));
       }()),
       old_window_(old_window_hours(*year.setting, sample)),
-      timber_(sheet_design(*year.setting, sample, option, TapeFault::none), gap_.store().timber_kg_kg) {}
+      timber_(sheet_design(*year.setting, sample, option, TapeFault::none), sample[Unknown::edge_factor],
+              gap_.store().timber_kg_kg) {}
 
 bool OptionRun::hangs_at(std::size_t hour) const {
   return option_ != VentOption::off_in_summer || hour < year_.off_hour;

@@ -12,7 +12,7 @@ namespace dewgap {
 /// the pane does not soak into it here (people wipe it), which judges the options the more strictly.
 class OpenTimber {
  public:
-  OpenTimber(const GapDesign& sheet, double start_kg_kg);
+  OpenTimber(const GapDesign& sheet, double edge_factor, double start_kg_kg);
   /// Moisture at the hour's end, kg/kg; 0 without timber.
   double step(const SampleHour& now, const HourState& old_window);
   void set(double moisture_kg_kg) { moisture_kg_kg_ = moisture_kg_kg; }

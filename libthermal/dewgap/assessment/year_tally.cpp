@@ -77,11 +77,13 @@ double YearTally::edge_C(const TallyContext& at, double face_C) const {
 
 /// The coldest place that the room's air reaches.
 double YearTally::room_spot_C(const TallyContext& at, const HourState& state, std::size_t room_face) const {
-  if (room_face != sheet_room_face || !terms_.room_factor) {
+  if (!terms_.room_factors) {
     return edge_C(at, state.face_C[room_face]);
   }
+  const double factor = room_face == sheet_room_face ? terms_.room_factors->with_sheet
+                                                     : terms_.room_factors->without_sheet;
   const double outdoor_C = at.now.given.outdoors.air_temperature_C;
-  return outdoor_C + *terms_.room_factor * (at.now.given.room_C - outdoor_C);
+  return outdoor_C + factor * (at.now.given.room_C - outdoor_C);
 }
 
 void YearTally::add_room_face(const TallyContext& at, const HourState& state, std::size_t room_face) {

@@ -64,8 +64,13 @@ struct TallyTerms {
   double draught_needed = 0.0;
   double heated_share = 1.0;
   double start_timber_kg_kg = 0.0;
-  /// fRsi of the coldest place towards the room with the sheet; none: edge_factor of the sheet's face.
-  std::optional<double> room_factor = std::nullopt;
+  /// fRsi of the coldest place towards the room, where the edge's section is solved; none: edge_factor of the
+  /// face.
+  struct RoomFactors {
+    double without_sheet = 0.0;
+    double with_sheet = 0.0;
+  };
+  std::optional<RoomFactors> room_factors = std::nullopt;
 };
 
 class YearTally {
